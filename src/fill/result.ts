@@ -1,0 +1,208 @@
+// The fill of a project, as written to a file: the format "panelwright-fill", version 1.
+//
+// Lengths mm, areas m², masses kg. x runs along a face from its `from`, left to right as the assembler sees it;
+// z is up from the floor. The order of the members is the order in the file.
+
+import type { Family } from "../kit/kit.ts";
+import type { Forming, Position, Storey } from "../plan/project.ts";
+import type { Mm } from "../units.ts";
+
+/** A piece on a face: the rectangle of concrete it forms. An inside corner stands on two faces under one `piece`. */
+export interface FacePiece {
+  readonly piece: string;
+  readonly code: string;
+  readonly family: Family;
+  readonly x: Mm;
+  readonly z: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+  /** Cut or ordered to a length of its own, counted apart. */
+  readonly madeToMeasure?: true;
+  /** Why a filler or a closure is there. */
+  readonly reason?: string;
+  readonly firstOut?: true;
+  /** Stands opposite a corner or a joining wall. */
+  readonly zone?: true;
+}
+
+/** A rectangle that cannot be built, with the index of the problem that says why. */
+export interface Unfilled {
+  readonly x: Mm;
+  readonly z: Mm;
+  readonly width: Mm;
+  readonly height: Mm;
+  readonly problem: number;
+}
+
+/** An opening where it stands on a face. */
+export interface FaceOpening {
+  readonly id: string;
+  readonly x: Mm;
+  readonly width: Mm;
+  readonly sill: Mm;
+  readonly head: Mm;
+  readonly formed: Forming;
+}
+
+export interface FilledFace {
+  readonly id: string;
+  readonly walls: readonly string[];
+  /** null = outside. */
+  readonly room: string | null;
+  readonly from: Position;
+  readonly to: Position;
+  readonly length: Mm;
+  readonly height: Mm;
+  readonly openings: readonly FaceOpening[];
+  readonly pieces: readonly FacePiece[];
+  readonly unfilled: readonly Unfilled[];
+}
+
+export interface FilledRoom {
+  readonly name: string;
+  readonly kind: "room" | "open";
+  readonly area: number;
+  readonly faces: readonly string[];
+}
+
+/** A piece along an edge of the concrete: outside corners, jamb, lintel and sill edges, corners without width. */
+export interface EdgePiece {
+  readonly piece: string;
+  readonly code: string;
+  readonly family: Family;
+  readonly from: readonly [x: Mm, y: Mm, z: Mm];
+  readonly to: readonly [x: Mm, y: Mm, z: Mm];
+  readonly madeToMeasure?: true;
+}
+
+export type RevealSide = "left" | "right" | "head" | "sill";
+
+/** A piece in a reveal: `at` and `length` along the reveal, upward at a jamb, left to right at head and sill. */
+export interface RevealPiece {
+  readonly piece: string;
+  readonly code: string;
+  readonly family: Family;
+  readonly at: Mm;
+  readonly length: Mm;
+  /** Across the wall. */
+  readonly width: Mm;
+  readonly madeToMeasure?: true;
+}
+
+export interface Reveal {
+  readonly opening: string;
+  readonly side: RevealSide;
+  readonly pieces: readonly RevealPiece[];
+}
+
+export interface SoffitPiece {
+  readonly piece: string;
+  readonly code: string;
+  readonly family: Family;
+  readonly outline: readonly Position[];
+}
+
+export interface Soffit {
+  readonly room: string;
+  readonly outline: readonly Position[];
+  readonly holes: readonly (readonly Position[])[];
+  readonly pieces: readonly SoffitPiece[];
+  readonly unfilled: readonly { readonly outline: readonly Position[]; readonly problem: number }[];
+  readonly props: readonly { readonly piece: string; readonly code: string; readonly at: Position }[];
+}
+
+/** The ties of one joint. `faces`: the owner first, the side that is set first. */
+export interface TieLine {
+  readonly at: Position;
+  readonly heights: readonly Mm[];
+  readonly faces: readonly [string, string];
+  readonly length: Mm;
+  readonly code: string;
+}
+
+export interface Fitting {
+  readonly piece: string;
+  readonly code: string;
+  readonly family: Family;
+  readonly face: string;
+  readonly x: Mm;
+  readonly z: Mm;
+  readonly length?: Mm;
+}
+
+export interface AccessoryCount {
+  readonly code: string;
+  readonly family: Family;
+  readonly quantity: number;
+  readonly rule: string;
+}
+
+export interface BillLine {
+  readonly code: string;
+  readonly family: Family;
+  readonly quantity: number;
+  /** Of all of them, kg. */
+  readonly mass: number;
+  /** Concrete they form, m². */
+  readonly area: number;
+}
+
+export type Severity = "error" | "warning";
+
+export interface Problem {
+  readonly severity: Severity;
+  readonly kind: string;
+  /** One sentence a person can act on. */
+  readonly message: string;
+  readonly where: {
+    readonly face?: string;
+    readonly x?: Mm;
+    readonly room?: string;
+    readonly wall?: string;
+    readonly opening?: string;
+    readonly at?: Position;
+    readonly code?: string;
+  };
+}
+
+/** Findings with one cause, gathered: what in the drawing or the kit makes them, and what would take them away. */
+export interface Cause {
+  readonly message: string;
+  readonly closures: number;
+  readonly places: number;
+  /** Widths that would take the closures away if the kit had them. */
+  readonly widths: readonly Mm[];
+}
+
+export interface Totals {
+  readonly closures: number;
+  readonly narrow: number;
+  readonly fillers: number;
+  readonly zones: number;
+  readonly panels: number;
+}
+
+export interface UnitFill {
+  readonly unit: string;
+  readonly storey?: Storey;
+  readonly pours: readonly string[];
+  readonly rooms: readonly FilledRoom[];
+  readonly faces: readonly FilledFace[];
+  readonly corners: readonly EdgePiece[];
+  readonly reveals: readonly Reveal[];
+  readonly soffits: readonly Soffit[];
+  readonly ties: readonly TieLine[];
+  readonly fittings: readonly Fitting[];
+  readonly accessories: readonly AccessoryCount[];
+  readonly bill: readonly BillLine[];
+  readonly causes: readonly Cause[];
+  readonly problems: readonly Problem[];
+}
+
+export interface FillDocument {
+  readonly format: "panelwright-fill";
+  readonly version: 1;
+  readonly project: string;
+  readonly units: readonly UnitFill[];
+  readonly totals: Totals;
+}

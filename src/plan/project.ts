@@ -1,0 +1,134 @@
+// The project as the rest of the program sees it: read, checked and with every default filled in.
+//
+// Plan axes: x right (east), y up (north). Lengths are millimetres and may be fractional as drawn;
+// settling to whole millimetres is the business of `fill`.
+
+import type { Mm } from "../units.ts";
+
+/** A place in the plan, mm. */
+export type Position = readonly [x: Mm, y: Mm];
+
+/** One storey: floor to soffit, and the slab above it. `slab` 0 means no slab is poured with the walls. */
+export interface Storey {
+  readonly clearHeight: Mm;
+  readonly slab: Mm;
+}
+
+/** Which part of the body the drawn line is, looking from `from` to `to`. */
+export type Justify = "centre" | "left" | "right";
+
+export interface Wall {
+  readonly id: string;
+  readonly from: Position;
+  readonly to: Position;
+  readonly thickness: Mm;
+  readonly justify: Justify;
+}
+
+/** How an opening is formed: "band" between jambs with panels over and under it, "box" boxed out inside unbroken panels. */
+export type Forming = "band" | "box";
+
+/** A door or window. `at` runs along the wall's drawn line from its `from` to the nearer jamb. Heights are above the floor. */
+export interface Opening {
+  readonly id: string;
+  readonly wall: string;
+  readonly at: Mm;
+  readonly width: Mm;
+  readonly sill: Mm;
+  readonly head: Mm;
+  readonly formed: Forming;
+}
+
+/** "room" has a slab over it; "open" is a shaft or courtyard: no slab, a cap round its head. */
+export type RoomKind = "room" | "open";
+
+/** A room is named by any point inside it. `kind` is null where the file does not say: a small enclosed room is then asked about. */
+export interface RoomLabel {
+  readonly name: string;
+  readonly at: Position;
+  readonly kind: RoomKind | null;
+  readonly soffitDrop: Mm;
+}
+
+/** A slab outside the walls (balcony), or an opening in a slab. The ring is not closed: first and last point differ. */
+export interface SlabOutline {
+  readonly id: string;
+  readonly outline: readonly Position[];
+}
+
+/** A service in the slab or floor. No layout pin and no tie within `clearance` of its path. */
+export interface Service {
+  readonly id: string;
+  readonly path: readonly Position[];
+  readonly clearance: Mm;
+}
+
+export interface ControlLine {
+  readonly id: string;
+  readonly from: Position;
+  readonly to: Position;
+}
+
+/** The engineer's own sequence of widths on a wall, `from` measured as an opening's `at`. */
+export interface Pinned {
+  readonly wall: string;
+  readonly from: Mm;
+  readonly widths: readonly Mm[];
+}
+
+/** A unit type: drawn once, poured many times. */
+export interface Unit {
+  readonly id: string;
+  readonly name: string;
+  readonly walls: readonly Wall[];
+  readonly openings: readonly Opening[];
+  readonly rooms: readonly RoomLabel[];
+  readonly slabs: readonly SlabOutline[];
+  readonly slabOpenings: readonly SlabOutline[];
+  readonly services: readonly Service[];
+  readonly controlLines: readonly ControlLine[];
+  readonly pinned: readonly Pinned[];
+}
+
+/** One placing of concrete. Pours of one `day` add up; null = a day of its own. `storey` null = the project's. */
+export interface Pour {
+  readonly id: string;
+  readonly name: string;
+  readonly unit: string;
+  readonly mirror: boolean;
+  readonly day: number | null;
+  readonly storey: Storey | null;
+}
+
+/** Weights of the common choice over all pours, in the kit's currency. */
+export interface Objective {
+  readonly handling: number;
+  readonly closure: number;
+  readonly closurePerMm: number;
+  readonly distinctSize: number;
+}
+
+export type Language = "en" | "es" | "pt";
+
+/** JSON as read from a file, where the program passes a part on without looking into it. */
+export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+
+export interface Project {
+  readonly name: string;
+  readonly revision: string;
+  readonly language: Language;
+  readonly storey: Storey;
+  /** A shipped kit by name, or the kit object as it stood in the file (read it with `kit/parse`). */
+  readonly kit: string | { readonly [key: string]: Json };
+  readonly units: readonly Unit[];
+  /** Working order. Empty: every unit is one pour, in the order listed. */
+  readonly pours: readonly Pour[];
+  readonly stock: { readonly [code: string]: number };
+  readonly buy: boolean;
+  readonly objective: Objective;
+  /** Inputs of the checks, kept as they came. */
+  readonly concrete: { readonly [key: string]: Json };
+  readonly loads: { readonly [key: string]: Json };
+  /** Members this version does not know, kept so that writing loses nothing. */
+  readonly extra: { readonly [key: string]: Json };
+}

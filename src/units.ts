@@ -1,0 +1,44 @@
+// The numbers of the program and what each of them counts.
+
+declare const unit: unique symbol;
+
+/** A length in the plan or the building, millimetres. Whole wherever a piece is concerned. */
+export type Mm = number;
+
+/** A length on a sheet of paper, millimetres of paper. Branded, so that a plan length is never drawn unscaled. */
+export type PaperMm = number & { readonly [unit]: "PaperMm" };
+
+/** Marks a number as a length on paper. */
+export function paperMm(value: number): PaperMm {
+  return value as PaperMm;
+}
+
+/** A mass, kg. */
+export type Kg = number;
+
+/** An area, m². */
+export type SquareMetre = number;
+
+/** Area of a rectangle given in mm, as m². */
+export function squareMetres(width: Mm, height: Mm): SquareMetre {
+  return (width * height) / 1e6;
+}
+
+const SCALES = [1, 10, 100, 1000, 1e4, 1e5, 1e6] as const;
+
+/**
+ * Rounds half away from zero to `decimals` places and never gives −0.
+ *
+ * The nudge of a few units in the last place undoes binary noise such as 1.005 → 1.00499999…, so that the same
+ * figure prints the same on every machine.
+ *
+ * @param decimals - 0 to 6
+ * @throws {RangeError} if `decimals` is not a whole number from 0 to 6
+ */
+export function roundTo(value: number, decimals: number): number {
+  const scale = SCALES[decimals];
+  if (scale === undefined) throw new RangeError("decimals must be a whole number from 0 to 6");
+  const scaled = Math.abs(value) * scale;
+  const rounded = Math.floor(scaled + 0.5 + scaled * 4 * Number.EPSILON) / scale;
+  return value < 0 && rounded !== 0 ? -rounded : rounded;
+}
