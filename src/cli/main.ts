@@ -1,0 +1,67 @@
+// The command line without the process: words in, an exit code out, everything else through `io`.
+
+import packageFile from "../../package.json" with { type: "json" };
+import { readArguments } from "./args.ts";
+import { type ExitCode, runFill } from "./commands/fill.ts";
+import type { FillTools } from "./fillTools.ts";
+import type { Io } from "./io.ts";
+import { plainText } from "./plainText.ts";
+import { commandHelp, overview } from "./usage.ts";
+
+/**
+ * Runs one command to its end.
+ *
+ * @param argv - the words after the program's name
+ * @returns 0 done; 1 done, with an error in the result; 2 cannot be done, a fault of the program included
+ */
+export async function main(argv: readonly string[], io: Io, tools: FillTools): Promise<ExitCode> {
+  const screen: Io = { ...io, err: (text) => io.err(plainText(text)) };
+  try {
+    return await run(argv, screen, tools);
+  } catch (error) {
+    await screen.err(internalError(error, io.isDebug));
+    return 2;
+  }
+}
+
+async function run(argv: readonly string[], io: Io, tools: FillTools): Promise<ExitCode> {
+  const parsed = readArguments(argv);
+  switch (parsed.status) {
+    case "help":
+      return say(io, parsed.command === null ? overview() : commandHelp(parsed.command));
+    case "version":
+      return say(io, `${packageFile.version}\n`);
+    case "bad-usage":
+      await io.err(parsed.message);
+      return 2;
+    case "not-built":
+      await io.err(`"${parsed.command.name}" is not built yet in version ${packageFile.version}.\n`);
+      return 2;
+    case "run":
+      return runFill(
+        {
+          project: parsed.operands[0]!,
+          out: parsed.options.get("out") ?? null,
+          json: parsed.options.get("json") ?? null,
+        },
+        io,
+        tools,
+      );
+    default:
+      return parsed satisfies never;
+  }
+}
+
+async function say(io: Io, text: string): Promise<ExitCode> {
+  const said = await io.out(text);
+  if (said.status === "written") return 0;
+  await io.err(`Cannot write ${said.path}: ${said.reason}.\n`);
+  return 2;
+}
+
+function internalError(error: unknown, isDebug: boolean): string {
+  const message = error instanceof Error ? error.message : String(error);
+  const stack = isDebug && error instanceof Error ? `${error.stack ?? ""}\n` : "";
+  const hint = isDebug ? "" : " (PANELWRIGHT_DEBUG=1 shows where)";
+  return `Nothing was written, for a fault of the program itself: ${message.replace(/\s+/g, " ")}${hint}.\n${stack}`;
+}
