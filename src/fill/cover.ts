@@ -9,7 +9,8 @@
 // millimetres, so there is no tolerance in this file. The order along the wall is settled in order.ts.
 
 import type { Mm } from "../units.ts";
-import type { CoverTable } from "./coverTable.ts";
+import type { ClosureRange, CoverTable } from "./coverTable.ts";
+import type { WidthTable } from "./widthTable.ts";
 
 /** The counts a cover is judged by. Neither `pieces` nor `distinct` counts the closure: that is in `closures`. */
 export interface CoverKey {
@@ -55,7 +56,7 @@ export const NEAREST_WITHIN = 100;
 export function coverInterval(length: Mm, table: CoverTable): Cover {
   requireLength(length);
   if (length > table.longest) return { status: "too-long", longest: table.longest };
-  const closure = bestClosure(length, table);
+  const closure = bestClosure(length, table.plain, table.closure);
   if (closure === undefined) return { status: "none", ...nearestLengths(length, table, "any") };
   const widths = table.plain.widthsOf(length - (closure ?? 0));
   return { status: "covered", widths, closure, key: keyOf(widths, closure, table) };
@@ -69,7 +70,9 @@ export function nearestLengths(length: Mm, table: CoverTable, kind: "any" | "pla
   const isCovered = (other: Mm): boolean =>
     other >= 0 &&
     other <= table.longest &&
-    (kind === "any" ? bestClosure(other, table) !== undefined : Number.isFinite(table.plain.costOf(other)));
+    (kind === "any"
+      ? bestClosure(other, table.plain, table.closure) !== undefined
+      : Number.isFinite(table.plain.costOf(other)));
   const found = (direction: 1 | -1): Mm | null => {
     for (let by = 1; by <= NEAREST_WITHIN; by++) {
       if (isCovered(length + direction * by)) return length + direction * by;
@@ -96,15 +99,18 @@ export function requireLength(length: Mm): void {
     throw new RangeError("a length must be whole and not negative");
 }
 
-/** null: no closure needed; undefined: no cover even with one. */
-function bestClosure(length: Mm, table: CoverTable): Mm | null | undefined {
-  if (Number.isFinite(table.plain.costOf(length))) return null;
-  if (table.closure === null) return undefined;
+/**
+ * The closure of the best cover: the one that leaves the least cost, the narrowest of equals.
+ *
+ * @returns null where none is needed, undefined where no closure helps
+ */
+export function bestClosure(length: Mm, plain: WidthTable, range: ClosureRange): Mm | null | undefined {
+  if (Number.isFinite(plain.costOf(length))) return null;
+  if (range === null) return undefined;
   let best: Mm | undefined;
   let least = Number.POSITIVE_INFINITY;
-  const greatest = Math.min(table.closure.greatest, length);
-  for (let closure = table.closure.least; closure <= greatest; closure++) {
-    const cost = table.plain.costOf(length - closure);
+  for (let closure = range.least; closure <= Math.min(range.greatest, length); closure++) {
+    const cost = plain.costOf(length - closure);
     // Strictly less: on equal counts the narrower closure, found first, stays.
     if (cost < least) {
       least = cost;

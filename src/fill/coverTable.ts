@@ -8,7 +8,7 @@
 // and none is always better (see cover.ts).
 
 import type { Mm } from "../units.ts";
-import { createWidthTable, type WidthTable } from "./widthTable.ts";
+import { createWidthTable, type PricedWidth, type WidthTable } from "./widthTable.ts";
 
 /** A panel width on offer at every height of the stack. A panel that is not standard is a filler. */
 export interface Width {
@@ -57,13 +57,14 @@ export function createCoverTable(
   const standard = new Set(widths.filter((width) => width.standard).map(({ width }) => width));
   const distinct = [...new Set(widths.map(({ width }) => width))].sort((a, b) => b - a);
 
-  const distinctBase = distinct.length + 1;
-  let base = PIECES_BASE;
-  while (base * base * base * distinctBase > Number.MAX_SAFE_INTEGER) base /= 2;
-  const priced = distinct.map((width) => ({
-    width,
-    cost: (((width < narrowUnder ? base : 0) + (standard.has(width) ? 0 : 1)) * base + 1) * distinctBase,
-  }));
+  const { priced, mostPieces } = priceWidths(
+    distinct.map((width) => ({
+      width,
+      narrow: width < narrowUnder ? 1 : 0,
+      fillers: standard.has(width) ? 0 : 1,
+      pieces: 1,
+    })),
+  );
   const plain = createWidthTable(priced, 1);
   const narrowest = distinct.at(-1) ?? Number.POSITIVE_INFINITY;
 
@@ -71,10 +72,37 @@ export function createCoverTable(
     widths: distinct.map((width) => ({ width, standard: standard.has(width) })),
     closure,
     narrowUnder,
-    longest: Math.min(plain.longest, (base - 1) * narrowest),
+    longest: Math.min(plain.longest, mostPieces * narrowest),
     plain,
     isStandard: (width) => standard.has(width),
   };
+}
+
+/** What one column of a width counts for. */
+export interface WidthCounts {
+  readonly width: Mm;
+  readonly narrow: number;
+  readonly fillers: number;
+  readonly pieces: number;
+}
+
+/**
+ * Packs the counts of each width into one whole cost, for a table in which the first use of a width costs 1.
+ *
+ * @returns the costs, and how many pieces a cover may have before they would run into each other
+ */
+export function priceWidths(counts: readonly WidthCounts[]): {
+  readonly priced: readonly PricedWidth[];
+  readonly mostPieces: number;
+} {
+  const distinctBase = counts.length + 1;
+  let base = PIECES_BASE;
+  while (base * base * base * distinctBase > Number.MAX_SAFE_INTEGER) base /= 2;
+  const priced = counts.map(({ width, narrow, fillers, pieces }) => ({
+    width,
+    cost: ((narrow * base + fillers) * base + pieces) * distinctBase,
+  }));
+  return { priced, mostPieces: base - 1 };
 }
 
 function isLength(value: number): boolean {
