@@ -195,6 +195,8 @@ export interface UnitFill {
   readonly fittings: readonly Fitting[];
   readonly accessories: readonly AccessoryCount[];
   readonly bill: readonly BillLine[];
+  /** Of this entry alone; {@link FillDocument.totals} is the sum over all entries. */
+  readonly totals: Totals;
   readonly causes: readonly Cause[];
   readonly problems: readonly Problem[];
 }

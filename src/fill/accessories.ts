@@ -1,0 +1,113 @@
+// Pins, wedges and sleeves: counted from the joints of the pieces placed, since they have no place of their own.
+//
+//   pins on an upright joint: from the first hole every `pinPitch`, and one more where the last is far from the end
+//   pins on a level joint: every `pinPitch`, two at least
+//
+// Two at least on a short edge and one wedge a pin are common practice, no source.
+
+import { accessoryOf } from "../kit/fittings.ts";
+import { type Kit, ruleValue } from "../kit/kit.ts";
+import { sleeveOf } from "../kit/ties.ts";
+import type { Mm } from "../units.ts";
+import type { DraftPiece, FaceDraft } from "./faceDraft.ts";
+import type { AccessoryCount, EdgePiece, Reveal } from "./result.ts";
+import type { PlacedTie } from "./ties.ts";
+
+const LEAST_PINS = 2;
+
+export interface AccessoryContext {
+  readonly drafts: readonly FaceDraft[];
+  readonly ties: readonly PlacedTie[];
+  readonly edges: readonly EdgePiece[];
+  readonly reveals: readonly Reveal[];
+  readonly kit: Kit;
+}
+
+/** Accessories by family. */
+export function countAccessories(context: AccessoryContext): readonly AccessoryCount[] {
+  const { kit } = context;
+  const counts: AccessoryCount[] = [];
+  const pitch = ruleValue(kit, "pinPitch");
+  if (pitch !== undefined) {
+    const quantity = countPins(context, pitch);
+    for (const family of ["pin", "wedge"] as const) {
+      const piece = accessoryOf(kit, family);
+      if (piece !== null && quantity > 0)
+        counts.push({ code: piece.code, family, quantity, rule: "pinPitch" });
+    }
+  }
+  counts.push(...countSleeves(context));
+  return counts;
+}
+
+function countPins({ drafts, edges, reveals, kit }: AccessoryContext, pitch: Mm): number {
+  const holes = ruleValue(kit, "holes") ?? { first: pitch / 2, pitch };
+  let pins = 0;
+  for (const draft of drafts) {
+    pins += pinsOnFace(draft.pieces, holes, pitch);
+  }
+  // An outside corner is pinned to both of its faces along its length, as is a reveal piece to its two edges.
+  for (const edge of edges) pins += 2 * pinsUpright(edgeLength(edge), holes, pitch);
+  for (const reveal of reveals) {
+    for (const piece of reveal.pieces) pins += 2 * pinsUpright(piece.length, holes, pitch);
+  }
+  return pins;
+}
+
+function pinsOnFace(pieces: readonly DraftPiece[], holes: { first: Mm; pitch: Mm }, pitch: Mm): number {
+  let pins = 0;
+  const lefts = new Map<Mm, DraftPiece[]>();
+  const feet = new Map<Mm, DraftPiece[]>();
+  for (const piece of pieces) {
+    push(lefts, piece.x, piece);
+    push(feet, piece.z, piece);
+  }
+  for (const piece of pieces) {
+    for (const right of lefts.get(piece.x + piece.width) ?? []) {
+      const shared = overlap(piece.z, piece.z + piece.height, right.z, right.z + right.height);
+      if (shared > 0) pins += pinsUpright(shared, holes, pitch);
+    }
+    for (const above of feet.get(piece.z + piece.height) ?? []) {
+      const shared = overlap(piece.x, piece.x + piece.width, above.x, above.x + above.width);
+      if (shared > 0) pins += Math.max(shared >= holes.pitch ? LEAST_PINS : 1, Math.ceil(shared / pitch));
+    }
+  }
+  return pins;
+}
+
+function push(map: Map<Mm, DraftPiece[]>, key: Mm, piece: DraftPiece): void {
+  const list = map.get(key);
+  if (list === undefined) map.set(key, [piece]);
+  else list.push(piece);
+}
+
+/** Pins on an upright joint: 8 on 2250 at pitch 300 from holes at 150 (seven, and one near the top). */
+export function pinsUpright(length: Mm, holes: { first: Mm; pitch: Mm }, pitch: Mm): number {
+  if (length <= 0) return 0;
+  if (length < holes.first) return 1;
+  const regular = Math.floor((length - holes.first) / pitch) + 1;
+  const last = holes.first + (regular - 1) * pitch;
+  return Math.max(LEAST_PINS, regular + (length - last > holes.pitch ? 1 : 0));
+}
+
+function overlap(a: Mm, b: Mm, c: Mm, d: Mm): Mm {
+  return Math.min(b, d) - Math.max(a, c);
+}
+
+function edgeLength({ from, to }: EdgePiece): Mm {
+  const dx = to[0] - from[0];
+  const dy = to[1] - from[1];
+  const dz = to[2] - from[2];
+  return Math.round(Math.sqrt(dx * dx + dy * dy + dz * dz));
+}
+
+function countSleeves({ ties, kit }: AccessoryContext): readonly AccessoryCount[] {
+  const byLength = new Map<Mm, number>();
+  for (const { tie } of ties) byLength.set(tie.length, (byLength.get(tie.length) ?? 0) + tie.heights.length);
+  const counts: AccessoryCount[] = [];
+  for (const [length, quantity] of [...byLength].sort(([a], [b]) => a - b)) {
+    const sleeve = sleeveOf(kit, length);
+    if (sleeve !== null) counts.push({ code: sleeve.code, family: "tie-sleeve", quantity, rule: "tieRows" });
+  }
+  return counts;
+}

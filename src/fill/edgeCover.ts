@@ -1,0 +1,57 @@
+// Covers an edge or a reveal with the lengths the kit has, one of them cut to measure where the lengths do not sum.
+
+import type { Piece } from "../kit/kit.ts";
+import { coverLength } from "../kit/lengths.ts";
+import type { Mm } from "../units.ts";
+import type { PieceBook } from "./pieceBook.ts";
+
+/** A piece on the edge: where it begins and how long it is. */
+export interface LengthPiece {
+  readonly code: string;
+  readonly at: Mm;
+  readonly length: Mm;
+  readonly isMadeToMeasure: boolean;
+}
+
+/** A piece of the kit by the length that counts on this edge. */
+export interface SizedPiece {
+  readonly piece: Piece;
+  readonly length: Mm;
+}
+
+/** The longest first, then what is made to measure; null where the kit has nothing for it. */
+export function coverEdge(
+  length: Mm,
+  offers: readonly SizedPiece[],
+  book: PieceBook,
+): readonly LengthPiece[] | null {
+  const cover = coverLength(
+    Math.max(0, length),
+    offers.map((offer) => offer.length),
+  );
+  if (cover === null) return null;
+  const found: LengthPiece[] = [];
+  let at = 0;
+  for (const own of cover.pieces) {
+    const offer = offers.find((each) => each.length === own);
+    if (offer !== undefined) found.push({ code: offer.piece.code, at, length: own, isMadeToMeasure: false });
+    at += own;
+  }
+  const rest = cover.madeToMeasure;
+  const stock = rest === null ? undefined : shortestHolding(offers, rest);
+  if (rest !== null && stock !== undefined) {
+    found.push({
+      code: book.cutTo(stock.piece, stock.length, rest),
+      at,
+      length: rest,
+      isMadeToMeasure: true,
+    });
+  }
+  return found;
+}
+
+// The piece it is cut from: the shortest of the kit that is long enough.
+function shortestHolding(offers: readonly SizedPiece[], length: Mm): SizedPiece | undefined {
+  const sorted = [...offers].sort((a, b) => a.length - b.length);
+  return sorted.find((offer) => offer.length >= length) ?? sorted[sorted.length - 1];
+}

@@ -1,0 +1,143 @@
+// Outside corners: angles without width that join two faces along an edge of the concrete, upright at corners and
+// jambs, level at lintels and sills; and the corners of caps and connectors that have no width on a face.
+
+import { capCornersOf } from "../kit/caps.ts";
+import { connectorCornersOf } from "../kit/connectors.ts";
+import type { Family, Kit } from "../kit/kit.ts";
+import { lengthsOf } from "../kit/pieceLengths.ts";
+import type { Position } from "../plan/project.ts";
+import { type Mm, roundTo } from "../units.ts";
+import { coverEdge, type SizedPiece } from "./edgeCover.ts";
+import type { FaceDraft } from "./faceDraft.ts";
+import { pointAt } from "./onFace.ts";
+import type { PieceBook } from "./pieceBook.ts";
+import { counted, type ProblemLog } from "./problems.ts";
+import type { EdgePiece } from "./result.ts";
+import type { SettledOpening } from "./settled.ts";
+
+export interface EdgeContext {
+  readonly drafts: readonly FaceDraft[];
+  readonly openings: readonly SettledOpening[];
+  readonly kit: Kit;
+  readonly book: PieceBook;
+  readonly log: ProblemLog;
+}
+
+type Point = readonly [Mm, Mm, Mm];
+
+interface Edge {
+  readonly from: Point;
+  readonly to: Point;
+  readonly length: Mm;
+}
+
+/** Edge pieces of a unit: corners face by face, then the edges of openings. */
+export function placeEdges(context: EdgeContext): readonly EdgePiece[] {
+  const { drafts, kit, book, log } = context;
+  const offers = lengthsOf(kit, "outside-corner").map(
+    (piece): SizedPiece => ({ piece, length: piece.length }),
+  );
+  const found: EdgePiece[] = [];
+  let lacking = 0;
+  const cover = (edge: Edge) => {
+    const pieces = coverEdge(edge.length, offers, book);
+    if (pieces === null) lacking += 1;
+    for (const piece of pieces ?? []) {
+      found.push({
+        piece: book.nextId(),
+        code: piece.code,
+        family: "outside-corner",
+        from: between(edge, piece.at),
+        to: between(edge, piece.at + piece.length),
+        ...(piece.isMadeToMeasure ? { madeToMeasure: true as const } : {}),
+      });
+    }
+  };
+  for (const draft of drafts) {
+    if (draft.settled.formed.fromEnd !== "outside") continue;
+    const top = Math.min(draft.profile.top, drafts[draft.settled.formed.previous]!.profile.top);
+    const at = cornerPoint(draft, drafts);
+    cover({ from: [...at, 0], to: [...at, top], length: top });
+    const crown = crownCorner(draft, drafts[draft.settled.formed.previous]!, at, context);
+    if (crown !== null) found.push(crown);
+  }
+  for (const edge of openingEdges(context)) cover(edge);
+  if (lacking > 0) {
+    const message = `The kit has no outside corner: ${counted(lacking, "edge")} of the concrete stay open; add one to the kit.`;
+    log.add("error", "missing-piece", message, {});
+  }
+  return found;
+}
+
+// The corner of a face and the one before, each on its own settled line.
+function cornerPoint(draft: FaceDraft, drafts: readonly FaceDraft[]): Position {
+  const face = draft.settled;
+  const before = drafts[face.formed.previous]!.settled;
+  const own = pointAt(face, face.isReversed ? face.high : face.low);
+  const other = pointAt(before, before.isReversed ? before.low : before.high);
+  // Square to each other: each line settles the coordinate along it.
+  if (face.direction[1] === 0 && before.direction[0] === 0) return [own[0], other[1]];
+  if (face.direction[0] === 0 && before.direction[1] === 0) return [other[0], own[1]];
+  return own;
+}
+
+function crownCorner(
+  draft: FaceDraft,
+  before: FaceDraft,
+  at: Position,
+  { kit, book, log }: EdgeContext,
+): EdgePiece | null {
+  const { crown, top, height } = draft.profile;
+  const other = before.profile.crown;
+  if (crown === null || other === null || crown.family !== other.family || crown.height !== other.height)
+    return null;
+  const isCap = crown.family === "slab-edge-cap";
+  const family: Family = isCap ? "cap-corner" : "connector-corner";
+  const corners = isCap
+    ? capCornersOf(kit, "outside", crown.height)
+    : connectorCornersOf(kit, "outside", crown.height);
+  const piece = corners[0];
+  if (piece === undefined) {
+    const name = isCap ? "outside cap corner" : "outside connector corner";
+    log.add(
+      "error",
+      "missing-piece",
+      `The kit has no ${name} ${crown.height} mm high for the corner of wall ${draft.settled.formed.walls[0] ?? ""}: add it to ` +
+        `the kit.`,
+      { face: draft.id, x: 0 },
+    );
+    return null;
+  }
+  return { piece: book.nextId(), code: piece.code, family, from: [...at, top], to: [...at, height] };
+}
+
+function between({ from, to, length }: Edge, at: Mm): Point {
+  const t = at / length;
+  return [
+    roundTo(from[0] + (to[0] - from[0]) * t, 3),
+    roundTo(from[1] + (to[1] - from[1]) * t, 3),
+    roundTo(from[2] + (to[2] - from[2]) * t, 3),
+  ];
+}
+
+// Both faces have an angle up each jamb, along the lintel, and along the sill of a window. Under a full-height head
+// there is no face to join where a room's soffit begins.
+function openingEdges({ drafts, openings }: EdgeContext): readonly Edge[] {
+  const edges: Edge[] = [];
+  for (const opening of openings) {
+    const { sill, head, formed } = opening.placed.opening;
+    if (formed !== "band") continue;
+    for (const index of [...opening.placed.faces].sort((a, b) => a - b)) {
+      const draft = drafts[index]!;
+      const low = pointAt(draft.settled, opening.low);
+      const high = pointAt(draft.settled, opening.high);
+      const width = opening.high - opening.low;
+      for (const at of [low, high])
+        edges.push({ from: [...at, sill], to: [...at, head], length: head - sill });
+      if (head < draft.profile.height)
+        edges.push({ from: [...low, head], to: [...high, head], length: width });
+      if (sill > 0) edges.push({ from: [...low, sill], to: [...high, sill], length: width });
+    }
+  }
+  return edges;
+}

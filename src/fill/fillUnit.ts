@@ -1,0 +1,285 @@
+// Fills one unit at one storey: outline → settled faces → corners → stretches → parts → pieces → everything round them.
+
+import type { Union } from "../geom/union.ts";
+import { familyOf } from "../kit/byFamily.ts";
+import { insideCornerAt } from "../kit/corners.ts";
+import { type Kit, ruleValue } from "../kit/kit.ts";
+import type { Outline } from "../plan/face.ts";
+import { buildOutline } from "../plan/outline.ts";
+import type { Storey, Unit } from "../plan/project.ts";
+import { type Mm, roundTo } from "../units.ts";
+import { countAccessories } from "./accessories.ts";
+import { billOf } from "./bill.ts";
+import { gatherCauses } from "./causes.ts";
+import { startCorners } from "./closingEnd.ts";
+import { placeCorners } from "./corners.ts";
+import { placeEdges } from "./edges.ts";
+import type { FaceDraft } from "./faceDraft.ts";
+import { piecesOfFace } from "./facePieces.ts";
+import { checkRings, firstOutOf } from "./firstOut.ts";
+import { placeFittings } from "./fittings.ts";
+import { type FormedFace, formedFaces } from "./formedFace.ts";
+import { narrowUnder, tableOf } from "./kitTables.ts";
+import { xOf } from "./onFace.ts";
+import type { FillerPlace } from "./order.ts";
+import { countColumns, type FacePart } from "./parts.ts";
+import { createPieceBook, type PieceBook } from "./pieceBook.ts";
+import { placePins } from "./pins.ts";
+import { createProblemLog, type ProblemLog } from "./problems.ts";
+import { type Profile, profilesOf } from "./profile.ts";
+import type { FaceOpening, FacePiece, FilledFace, FilledRoom, Problem, UnitFill } from "./result.ts";
+import { placeReveals } from "./reveals.ts";
+import { type Settled, type SettledFace, settle } from "./settled.ts";
+import { checkSite } from "./siteChecks.ts";
+import { solveStretches } from "./solve.ts";
+import { layOut } from "./stretches.ts";
+import { checkTieRows, checkTieSpacing } from "./tieSpacing.ts";
+import { placeTies } from "./ties.ts";
+
+export interface FillInput {
+  readonly unit: Unit;
+  readonly storey: Storey;
+  readonly kit: Kit;
+  readonly union: Union;
+  /** What ids begin with: the unit's id, and "@2" for its second storey. */
+  readonly prefix: string;
+  readonly fillers: FillerPlace;
+}
+
+/** A fill with what the next storey of thinking needs: drawings and soffits stand on the drafts. */
+export interface FilledUnit {
+  readonly outline: Outline;
+  readonly drafts: readonly FaceDraft[];
+  readonly fill: Omit<UnitFill, "storey" | "pours" | "soffits">;
+}
+
+/** Two places closer than this become one where the kit gives no rule `tieTolerance`, mm. */
+const TIE_TOLERANCE = 2;
+
+/** Fills a unit. The same input gives the same result, whatever the order and the names of its walls. */
+export function fillUnit(input: FillInput): FilledUnit {
+  const { unit, kit, storey, union } = input;
+  const log = createProblemLog();
+  const outline = buildOutline(unit, union);
+  for (const { severity, kind, message, where } of outline.findings) log.add(severity, kind, message, where);
+  const formed = formedFaces(outline, unit);
+  const profiles = profilesOf({ faces: formed, outline, storey, kit, log });
+  const leg = cornerLegOf(kit, log);
+  const settled = settle({
+    faces: formed,
+    unit,
+    clearHeightAt: (face) => clearHeightAt(formed[face]!, outline, storey),
+    tolerance: ruleValue(kit, "tieTolerance") ?? TIE_TOLERANCE,
+    cornerLeg: leg,
+    log,
+  });
+  const { parts, stretches } = solveFaces(input, { outline, formed, profiles, settled, leg, log });
+  const book = createPieceBook(kit, input.prefix);
+  const drafts = draftFaces(input, { outline, settled, profiles, parts, leg, log, book });
+  return { outline, drafts, fill: assemble(input, { outline, settled, drafts, stretches, leg, log, book }) };
+}
+
+function clearHeightAt(face: FormedFace, outline: Outline, storey: Storey): Mm {
+  const drop = face.exposure === "room" && face.room !== null ? outline.rooms[face.room]!.soffitDrop : 0;
+  return storey.clearHeight - drop;
+}
+
+/** The leg of the kit's square inside corners: its rule, else the shortest equal legs it has, else none. */
+export function cornerLegOf(kit: Kit, log: ProblemLog): Mm {
+  const rule = ruleValue(kit, "cornerLeg");
+  if (rule !== undefined) return rule;
+  const legs = familyOf(kit, "inside-corner")
+    .filter((corner) => corner.legs[0] === corner.legs[1])
+    .map((corner) => corner.legs[0]);
+  if (legs.length > 0) return Math.min(...legs);
+  log.add(
+    "error",
+    "missing-piece",
+    "The kit has no inside corner with equal legs and no rule cornerLeg: inside corners cannot be formed; add one.",
+    {},
+  );
+  return 0;
+}
+
+interface Stage {
+  readonly outline: Outline;
+  readonly settled: Settled;
+  readonly leg: Mm;
+  readonly log: ProblemLog;
+}
+
+function solveFaces(
+  { unit, kit, fillers }: FillInput,
+  stage: Stage & { formed: readonly FormedFace[]; profiles: readonly Profile[] },
+) {
+  const { outline, formed, profiles, settled, leg, log } = stage;
+  const { faces } = settled;
+  const heights = profiles[0]?.heights ?? [];
+  const legs = placeCorners({
+    faces,
+    leg,
+    hasPiece: leg === 0 || heights.every((height) => insideCornerAt(kit, [leg, leg], height) !== null),
+    roomName: (face) => roomNameOf(face, outline),
+    log,
+  });
+  const layouts = layOut(faces, legs, leg);
+  const parts = solveStretches({
+    faces,
+    layouts,
+    tableFor: (face, opposite) =>
+      tableOf(kit, [...profiles[face]!.heights, ...(opposite === null ? [] : profiles[opposite]!.heights)]),
+    starts: startCorners(outline, formed, faces),
+    leg,
+    tieSpacing: ruleValue(kit, "tieSpacing") ?? null,
+    pins: placePins(unit, settled),
+    fillers,
+    log,
+  });
+  return { parts, stretches: layouts.map((layout) => layout.stretches) };
+}
+
+function roomNameOf(face: SettledFace, outline: Outline): string | null {
+  return face.formed.room === null ? null : outline.rooms[face.formed.room]!.name;
+}
+
+function draftFaces(
+  { kit, prefix }: FillInput,
+  stage: Stage & { profiles: readonly Profile[]; parts: readonly (readonly FacePart[])[]; book: PieceBook },
+): readonly FaceDraft[] {
+  const { outline, settled, profiles, parts, leg, log, book } = stage;
+  const firstOutMax = ruleValue(kit, "firstOutMax");
+  return settled.faces.map((face): FaceDraft => {
+    const own = parts[face.index]!;
+    const isRoomFace = face.formed.exposure === "room" || face.formed.exposure === "open";
+    const out = firstOutMax === undefined || !isRoomFace ? null : firstOutOf(own, firstOutMax);
+    const { pieces, unfilled } = piecesOfFace(face, own, {
+      faces: settled.faces,
+      profiles,
+      kit,
+      book,
+      log,
+      leg,
+      firstOut: new Set(out === null ? [] : [out]),
+    });
+    return {
+      settled: face,
+      profile: profiles[face.index]!,
+      id: `${prefix}/f${face.index + 1}`,
+      room: roomNameOf(face, outline),
+      parts: own,
+      openings: openingsOn(face),
+      pieces,
+      unfilled,
+    };
+  });
+}
+
+function openingsOn(face: SettledFace): readonly FaceOpening[] {
+  return face.openings
+    .map(({ placed, low, high }): FaceOpening => {
+      const { id, sill, head, formed } = placed.opening;
+      return { id, x: xOf(face, low, high), width: high - low, sill, head, formed };
+    })
+    .sort((a, b) => a.x - b.x || a.sill - b.sill);
+}
+
+function assemble(
+  { unit, kit }: FillInput,
+  stage: Stage & {
+    drafts: readonly FaceDraft[];
+    stretches: Parameters<typeof gatherCauses>[1];
+    book: PieceBook;
+  },
+): FilledUnit["fill"] {
+  const { outline, settled, drafts, stretches, leg, log, book } = stage;
+  const faces = numbered(drafts, book);
+  const corners = placeEdges({ drafts, openings: settled.openings, kit, book, log });
+  const reveals = placeReveals({ drafts, openings: settled.openings, kit, book, log });
+  const ties = placeTies({ drafts, kit, log });
+  const fittings = placeFittings({ drafts, kit, book });
+  const accessories = countAccessories({ drafts, ties, edges: corners, reveals, kit });
+  checkTieSpacing({ drafts, ties, kit, log });
+  checkTieRows({ drafts, kit, log });
+  checkRings({ outline, drafts, kit, tableFor: (face) => tableOf(kit, drafts[face]!.profile.heights), log });
+  checkSite({ outline, unit, drafts, ties, kit, leg, log });
+  const listed = {
+    faces,
+    corners,
+    reveals,
+    soffits: [],
+    ties: ties.map(({ tie }) => tie),
+    fittings,
+    accessories,
+  };
+  const bill = billOf(listed, book);
+  for (const problem of heavyPieces(bill, kit, book))
+    log.add(problem.severity, problem.kind, problem.message, problem.where);
+  return {
+    unit: unit.id,
+    rooms: roomsOf(outline, drafts),
+    faces,
+    corners,
+    reveals,
+    ties: listed.ties,
+    fittings,
+    accessories,
+    bill,
+    totals: countColumns(
+      drafts.map((draft) => draft.parts),
+      narrowUnder(kit),
+    ),
+    causes: gatherCauses(drafts, stretches, leg),
+    problems: log.list,
+  };
+}
+
+// Numbers come last, face by face and left to right, so that they follow the geometry and nothing else.
+function numbered(drafts: readonly FaceDraft[], book: PieceBook): readonly FilledFace[] {
+  const shared = new Map<string, string>();
+  return drafts.map((draft): FilledFace => {
+    const { formed, length } = draft.settled;
+    return {
+      id: draft.id,
+      walls: formed.walls,
+      room: draft.room,
+      from: [roundTo(formed.from[0], 3), roundTo(formed.from[1], 3)],
+      to: [roundTo(formed.to[0], 3), roundTo(formed.to[1], 3)],
+      length,
+      height: draft.profile.height,
+      openings: draft.openings,
+      pieces: draft.pieces.map(({ shared: key, ...piece }): FacePiece => {
+        const id = (key === undefined ? undefined : shared.get(key)) ?? book.nextId();
+        if (key !== undefined) shared.set(key, id);
+        return { piece: id, ...piece };
+      }),
+      unfilled: draft.unfilled,
+    };
+  });
+}
+
+function roomsOf(outline: Outline, drafts: readonly FaceDraft[]): readonly FilledRoom[] {
+  const faces = outline.rooms.map((): string[] => []);
+  for (const draft of drafts) {
+    const { room } = draft.settled.formed;
+    if (room !== null) faces[room]!.push(draft.id);
+  }
+  return outline.rooms.map((room, k) => ({
+    name: room.name,
+    kind: room.kind ?? "room",
+    area: roundTo(room.area, 4),
+    faces: faces[k]!,
+  }));
+}
+
+function heavyPieces(bill: UnitFill["bill"], kit: Kit, book: PieceBook): readonly Problem[] {
+  const limit = ruleValue(kit, "personLimit");
+  if (limit === undefined) return [];
+  return bill.flatMap(({ code, quantity }): readonly Problem[] => {
+    const mass = book.entry(code)?.mass ?? 0;
+    if (mass <= limit) return [];
+    const message =
+      `${code} weighs ${roundTo(mass, 1)} kg, more than one person's limit of ${limit} kg: two people lift each of the ` +
+      `${quantity}.`;
+    return [{ severity: "warning", kind: "too-heavy", message, where: { code } }];
+  });
+}

@@ -1,0 +1,43 @@
+// The cover tables of a kit, one for each set of panel heights, kept as long as the kit object lives: an editor fills
+// the same kit again and again.
+
+import { closureRanges } from "../kit/closures.ts";
+import { type Kit, ruleValue } from "../kit/kit.ts";
+import { commonWidths } from "../kit/offers.ts";
+import type { Mm } from "../units.ts";
+import { type ClosureRange, type CoverTable, createCoverTable } from "./coverTable.ts";
+
+/** Pieces narrower than this are narrow where the kit gives no rule `narrowUnder`, mm. */
+const NARROW_UNDER = 100;
+
+const remembered = new WeakMap<Kit, Map<string, CoverTable>>();
+
+/** The table for columns that are made of panels of all these heights. */
+export function tableOf(kit: Kit, heights: readonly Mm[]): CoverTable {
+  const tables = remembered.get(kit) ?? new Map<string, CoverTable>();
+  remembered.set(kit, tables);
+  const distinct = [...new Set(heights)].sort((a, b) => b - a);
+  const key = distinct.join(" ");
+  const known = tables.get(key);
+  if (known !== undefined) return known;
+  const table = createCoverTable(commonWidths(kit, distinct), closureRange(kit), narrowUnder(kit));
+  tables.set(key, table);
+  return table;
+}
+
+/**
+ * The widths a closure may have: the widest of the kit's ranges, the narrower of equals.
+ *
+ * Kits with several strips that leave a gap between them use one of them only.
+ */
+export function closureRange(kit: Kit): ClosureRange {
+  let best: ClosureRange = null;
+  for (const range of closureRanges(kit)) {
+    if (best === null || range.greatest - range.least > best.greatest - best.least) best = range;
+  }
+  return best;
+}
+
+export function narrowUnder(kit: Kit): Mm {
+  return ruleValue(kit, "narrowUnder") ?? NARROW_UNDER;
+}

@@ -1,0 +1,55 @@
+// The engineer's own choice: sequences of widths pinned to a wall, as places on its line.
+
+import type { Position, Unit } from "../plan/project.ts";
+import type { Mm } from "../units.ts";
+import { placeOf, roundHalfUp } from "./lines.ts";
+import type { Settled } from "./settled.ts";
+
+/** A pinned sequence, low to high along the line. */
+export interface PlacedPin {
+  readonly wall: string;
+  readonly line: number;
+  readonly low: Mm;
+  readonly high: Mm;
+  readonly widths: readonly Mm[];
+  /** The faces of the wall's two sides. */
+  readonly faces: readonly number[];
+}
+
+/** Pins of a unit, by line and place. A start within `tolerance` of a settled joint is for the caller to join. */
+export function placePins(unit: Unit, settled: Settled): readonly PlacedPin[] {
+  if (unit.pinned.length === 0) return [];
+  const walls = new Map(unit.walls.map((wall) => [wall.id, wall]));
+  const pins: PlacedPin[] = [];
+  for (const pin of unit.pinned) {
+    const wall = walls.get(pin.wall);
+    if (wall === undefined || pin.widths.length === 0) continue;
+    const dx = wall.to[0] - wall.from[0];
+    const dy = wall.to[1] - wall.from[1];
+    const length = Math.sqrt(dx * dx + dy * dy);
+    const start: Position = [
+      wall.from[0] + (dx * pin.from) / length,
+      wall.from[1] + (dy * pin.from) / length,
+    ];
+    const sides = settled.faces.filter(({ formed }) =>
+      formed.outlineFace.walls.some(
+        (part) => part.wall === wall.id && (part.side === "left" || part.side === "right"),
+      ),
+    );
+    const sum = pin.widths.reduce((total, width) => total + width, 0);
+    for (const line of new Set(sides.map((face) => face.line))) {
+      const { direction } = settled.lines[line]!;
+      const isAlong = direction[0] * dx + direction[1] * dy > 0;
+      const first = roundHalfUp(placeOf(direction, start));
+      pins.push({
+        wall: wall.id,
+        line,
+        low: isAlong ? first : first - sum,
+        high: isAlong ? first + sum : first,
+        widths: isAlong ? pin.widths : [...pin.widths].reverse(),
+        faces: sides.filter((face) => face.line === line).map((face) => face.index),
+      });
+    }
+  }
+  return pins.sort((a, b) => a.line - b.line || a.low - b.low || a.high - b.high);
+}

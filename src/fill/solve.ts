@@ -1,0 +1,247 @@
+// Covers every stretch of every face: intervals on both faces at once, zones on one.
+
+import type { Mm } from "../units.ts";
+import { closingEnd, zoneClosureSide } from "./closingEnd.ts";
+import { coverInterval } from "./cover.ts";
+import type { CoverTable } from "./coverTable.ts";
+import { type FillerPlace, type OrderedPiece, orderFromClosingEnd } from "./order.ts";
+import type { FacePart } from "./parts.ts";
+import { coverPinned } from "./pinnedCover.ts";
+import type { PlacedPin } from "./pins.ts";
+import { counted, lengthText, type ProblemLog } from "./problems.ts";
+import type { SettledFace } from "./settled.ts";
+import type { FaceLayout, Stretch } from "./stretches.ts";
+import { coverZone } from "./zoneCover.ts";
+
+export interface SolveContext {
+  readonly faces: readonly SettledFace[];
+  readonly layouts: readonly FaceLayout[];
+  /** The cover table for the heights of one face, or of two that share their widths. */
+  readonly tableFor: (face: number, opposite: number | null) => CoverTable;
+  readonly starts: ReadonlySet<number>;
+  readonly leg: Mm;
+  /** Greatest distance between ties, which no zone may exceed; null where the kit does not say. */
+  readonly tieSpacing: Mm | null;
+  readonly pins: readonly PlacedPin[];
+  readonly fillers: FillerPlace;
+  readonly log: ProblemLog;
+}
+
+/** The parts of every face, by place. */
+export function solveStretches(context: SolveContext): readonly (readonly FacePart[])[] {
+  const { faces, layouts } = context;
+  const parts = faces.map((): FacePart[] => []);
+  const usedPins = new Set<PlacedPin>();
+  for (const face of faces) {
+    const own = parts[face.index]!;
+    const layout = layouts[face.index]!;
+    if (face.formed.isFreeEnd) {
+      if (face.length > 0) own.push({ kind: "stop-end", low: face.low, high: face.high });
+      continue;
+    }
+    for (const segment of layout.segments) {
+      if (segment.kind === "leg") own.push(segment);
+      else if (segment.kind === "void") own.push({ ...segment, isFullHeight: true });
+    }
+    for (const stretch of layout.stretches) {
+      const opposite = stretch.opposite === null ? null : matching(stretch, layouts[stretch.opposite]!);
+      if (opposite !== null && opposite.face < face.index) continue; // covered from the other face
+      const solved = coverStretch(stretch, opposite, usedPins, context);
+      own.push(...solved);
+      if (opposite !== null) parts[opposite.face]!.push(...solved);
+    }
+  }
+  reportUnusedPins(usedPins, context);
+  for (const own of parts) own.sort((a, b) => a.low - b.low || a.high - b.high);
+  return parts;
+}
+
+function matching(stretch: Stretch, layout: FaceLayout): Stretch | null {
+  return (
+    layout.stretches.find(
+      (other) => other.low === stretch.low && other.high === stretch.high && other.opposite === stretch.face,
+    ) ?? null
+  );
+}
+
+function coverStretch(
+  stretch: Stretch,
+  opposite: Stretch | null,
+  usedPins: Set<PlacedPin>,
+  context: SolveContext,
+): readonly FacePart[] {
+  const table = context.tableFor(stretch.face, opposite?.face ?? null);
+  const closing = opposite === null ? null : closingEnd(stretch, context.starts);
+  const pin = context.pins.find(
+    (each) => each.faces.includes(stretch.face) && each.low >= stretch.low && each.high <= stretch.high,
+  );
+  if (pin !== undefined) {
+    const pinned = coverPinned(stretch, pin, table, closing?.side ?? zoneClosureSide(stretch));
+    if (pinned !== null) {
+      usedPins.add(pin);
+      return toParts(stretch, pinned, { table, isZone: closing === null, side: closing?.side ?? "high" });
+    }
+  }
+  return closing === null
+    ? coverOneZone(stretch, table, context)
+    : coverOneInterval(stretch, table, {
+        ...closing,
+        fillers: context.fillers,
+        log: context.log,
+        walls: wallsOf(stretch, context),
+      });
+}
+
+function wallsOf(stretch: Stretch, { faces }: SolveContext): string {
+  return faces[stretch.face]!.formed.walls[0] ?? "";
+}
+
+function coverOneInterval(
+  stretch: Stretch,
+  table: CoverTable,
+  options: {
+    side: "low" | "high";
+    hasCorner: boolean;
+    fillers: FillerPlace;
+    log: ProblemLog;
+    walls: string;
+  },
+): readonly FacePart[] {
+  const length = stretch.high - stretch.low;
+  const cover = coverInterval(length, table);
+  if (cover.status !== "covered") {
+    const nearest =
+      cover.status === "none"
+        ? [cover.below, cover.above].filter((other): other is Mm => other !== null && other > 0)
+        : [];
+    const mend =
+      nearest.length > 0
+        ? `make it ${nearest.join(" or ")} mm, or add a width to the kit`
+        : "add widths to the kit";
+    const problem = options.log.add(
+      "error",
+      "no-exact-cover",
+      `No panels of the kit fill the ${length} mm on wall ${options.walls} between ${stretch.lowJoint.label} and ` +
+        `${stretch.highJoint.label} exactly: ${mend}.`,
+      { wall: options.walls },
+    );
+    return [{ kind: "void", low: stretch.low, high: stretch.high, problem, isFullHeight: false }];
+  }
+  const sequence = orderFromClosingEnd(cover, table.isStandard, {
+    cornerAtClosingEnd: options.hasCorner,
+    fillers: options.fillers,
+  });
+  const lowToHigh = options.side === "low" ? sequence : [...sequence].reverse();
+  return toParts(stretch, lowToHigh, { table, isZone: false, side: options.side });
+}
+
+function coverOneZone(stretch: Stretch, table: CoverTable, context: SolveContext): readonly FacePart[] {
+  const length = stretch.high - stretch.low;
+  const walls = wallsOf(stretch, context);
+  const where = { wall: walls };
+  const cover = coverZone(length, table);
+  if (cover.status !== "covered") {
+    const problem = context.log.add(
+      "error",
+      "no-exact-cover",
+      `The ${length} mm on wall ${walls} ${oppositeText(stretch, context.leg)} take one piece, or one and a closure; the ` +
+        `kit has neither: add a panel ${length} wide, or move the wall.`,
+      where,
+    );
+    return [{ kind: "void", low: stretch.low, high: stretch.high, problem, isFullHeight: false }];
+  }
+  if (context.tieSpacing !== null && length > context.tieSpacing) {
+    context.log.add(
+      "error",
+      "tie-spacing",
+      `The piece on wall ${walls} ${oppositeText(stretch, context.leg)} is ${length} mm wide and no tie can pass inside it; ` +
+        `the greatest tie spacing is ${context.tieSpacing} mm: use a shorter corner leg or a support by the engineer.`,
+      where,
+    );
+  }
+  const side = zoneClosureSide(stretch);
+  const pieces: OrderedPiece[] = cover.widths.map((width) => ({ width, kind: "panel" }));
+  if (cover.closure !== null) {
+    const closure: OrderedPiece = { width: cover.closure, kind: "closure" };
+    if (side === "low") pieces.unshift(closure);
+    else pieces.push(closure);
+  }
+  return toParts(stretch, pieces, { table, isZone: true, side, leg: context.leg });
+}
+
+function toParts(
+  stretch: Stretch,
+  lowToHigh: readonly OrderedPiece[],
+  options: { table: CoverTable; isZone: boolean; side: "low" | "high"; leg?: Mm },
+): readonly FacePart[] {
+  const because = options.isZone
+    ? zoneReason(stretch, options.leg ?? 0)
+    : intervalReason(stretch, lowToHigh, options.table);
+  let at = stretch.low;
+  return lowToHigh.map(({ width, kind }): FacePart => {
+    const low = at;
+    at += width;
+    const toClosingEnd = options.side === "low" ? low - stretch.low : stretch.high - at;
+    if (kind === "closure") {
+      return {
+        kind,
+        low,
+        high: at,
+        isZone: options.isZone,
+        closingSide: options.side,
+        toClosingEnd,
+        reason: because,
+      };
+    }
+    const isStandard = options.table.isStandard(width);
+    return {
+      kind,
+      low,
+      high: at,
+      isZone: options.isZone,
+      isStandard,
+      toClosingEnd,
+      reason: isStandard && !options.isZone ? null : because,
+    };
+  });
+}
+
+function intervalReason(stretch: Stretch, pieces: readonly OrderedPiece[], table: CoverTable): string {
+  const length = stretch.high - stretch.low;
+  const standard = pieces.filter(({ width, kind }) => kind === "panel" && table.isStandard(width));
+  const covered = standard.reduce((sum, { width }) => sum + width, 0);
+  const left = length - covered;
+  const panels =
+    standard.length === 0 ? "no standard panel fits" : counted(standard.length, "standard panel");
+  return (
+    `${length} between ${stretch.lowJoint.label} and ${stretch.highJoint.label}: ${panels}` +
+    `${standard.length === 0 ? "" : ` take${standard.length === 1 ? "s" : ""} ${covered}`}, ${left} left`
+  );
+}
+
+function zoneReason(stretch: Stretch, leg: Mm): string {
+  const length = stretch.high - stretch.low;
+  const legs = (stretch.lowJoint.corners.length > 0 ? 1 : 0) + (stretch.highJoint.corners.length > 0 ? 1 : 0);
+  const rest = length - legs * leg;
+  if (legs === 0 || rest <= 0) return `${length} opposite a corner or a joining wall`;
+  return legs === 1
+    ? `${length} opposite a corner: wall ${lengthText(rest)} and leg ${leg}`
+    : `${length} opposite a joining wall: leg ${leg}, wall ${lengthText(rest)}, leg ${leg}`;
+}
+
+function oppositeText(stretch: Stretch, leg: Mm): string {
+  return zoneReason(stretch, leg).slice(`${stretch.high - stretch.low} `.length);
+}
+
+function reportUnusedPins(used: ReadonlySet<PlacedPin>, { pins, log }: SolveContext): void {
+  for (const pin of pins) {
+    if (used.has(pin)) continue;
+    log.add(
+      "error",
+      "pinned-impossible",
+      `The pinned sequence ${pin.widths.join(" ")} on wall ${pin.wall} does not fit between the joints there any more: ` +
+        `pin it anew or take the pin away. The wall is filled without it.`,
+      { wall: pin.wall },
+    );
+  }
+}

@@ -1,0 +1,142 @@
+// Whether ties stand near enough along every row, and the rows on the panels' holes.
+//
+// Spacing runs between restraint lines: ties, jambs, free ends, outside corners, corner legs, joining walls. A closure
+// counts as part of its joint: its own width is not counted.
+
+import { type Kit, ruleValue } from "../kit/kit.ts";
+import type { Mm } from "../units.ts";
+import type { DraftPiece, FaceDraft } from "./faceDraft.ts";
+import { placeAt } from "./onFace.ts";
+import { counted, type ProblemLog } from "./problems.ts";
+import { ownerFirst, type PlacedTie } from "./ties.ts";
+
+export interface SpacingContext {
+  readonly drafts: readonly FaceDraft[];
+  readonly ties: readonly PlacedTie[];
+  readonly kit: Kit;
+  readonly log: ProblemLog;
+}
+
+/** Files every stretch of a row that is longer than the kit allows, once a face and stretch. */
+export function checkTieSpacing({ drafts, ties, kit, log }: SpacingContext): void {
+  const rows = ruleValue(kit, "tieRows");
+  const greatest = ruleValue(kit, "tieSpacing");
+  if (rows === undefined || greatest === undefined) return;
+  const heights = drafts.map((): Map<Mm, readonly Mm[]> => new Map());
+  for (const { tie, place, owner, other } of ties) {
+    heights[owner]!.set(place, tie.heights);
+    heights[other]!.set(place, tie.heights);
+  }
+  for (const draft of drafts) {
+    if (draft.settled.formed.isFreeEnd) continue;
+    const wide = new Map<string, { from: Mm; to: Mm; length: Mm; rows: Mm[] }>();
+    for (const z of rows) {
+      for (const stretch of stretchesAt(draft, z, heights[draft.settled.index]!)) {
+        if (stretch.length <= greatest || isOthersToReport(draft, stretch, drafts)) continue;
+        const key = `${stretch.from} ${stretch.to}`;
+        const known = wide.get(key);
+        if (known === undefined) wide.set(key, { ...stretch, rows: [z] });
+        else known.rows.push(z);
+      }
+    }
+    for (const stretch of wide.values()) reportWide(draft, stretch, greatest, log);
+  }
+}
+
+// Both faces of a wall share their ties: the one that is set first speaks for the pair.
+function isOthersToReport(draft: FaceDraft, { from, to }: RowStretch, drafts: readonly FaceDraft[]): boolean {
+  const face = draft.settled;
+  const middle = (from + to) / 2;
+  return face.formed.opposite.some((pair) => {
+    const low = face.isReversed ? face.drawnHigh - pair.end : face.drawnLow + pair.start;
+    const high = face.isReversed ? face.drawnHigh - pair.start : face.drawnLow + pair.end;
+    return low < middle && middle < high && ownerFirst(draft, drafts[pair.face]!)[0] !== draft;
+  });
+}
+
+function reportWide(
+  draft: FaceDraft,
+  { from, length, rows }: { from: Mm; length: Mm; rows: readonly Mm[] },
+  greatest: Mm,
+  log: ProblemLog,
+): void {
+  const wall = draft.settled.formed.walls[0] ?? "";
+  const x = draft.settled.isReversed ? draft.settled.high - from : from - draft.settled.low;
+  log.add(
+    "warning",
+    "tie-spacing",
+    `On wall ${wall} the tie ${counted(rows.length, "row")} at ${rows.join(", ")} mm ${rows.length === 1 ? "has" : "have"} ` +
+      `${length} mm between restraints; the greatest spacing is ${greatest} mm: the engineer decides on ties or supports there.`,
+    { face: draft.id, x: Math.max(0, x) },
+  );
+}
+
+interface RowStretch {
+  readonly from: Mm;
+  readonly to: Mm;
+  readonly length: Mm;
+}
+
+// Walks the pieces that stand in a row from low to high, breaking wherever something restrains them.
+function stretchesAt(draft: FaceDraft, z: Mm, ties: ReadonlyMap<Mm, readonly Mm[]>): readonly RowStretch[] {
+  const pieces = draft.pieces
+    .filter((piece) => piece.z < z && z < piece.z + piece.height && piece.z < draft.profile.top)
+    .map((piece) => ({ piece, ...placesOf(draft, piece) }))
+    .sort((a, b) => a.low - b.low);
+  const found: RowStretch[] = [];
+  let from: Mm | null = null;
+  let length = 0;
+  let reached = Number.NEGATIVE_INFINITY;
+  const close = (to: Mm) => {
+    if (from !== null && length > 0) found.push({ from, to, length });
+    from = null;
+    length = 0;
+  };
+  for (const { piece, low, high } of pieces) {
+    if (low !== reached) close(reached); // a jamb, or something unfilled that has its own problem
+    reached = high;
+    if (piece.family === "inside-corner") {
+      close(low);
+      continue;
+    }
+    if (from === null) from = low;
+    if (piece.family !== "closure-strip") length += piece.width;
+    if (ties.get(high)?.includes(z)) close(high);
+  }
+  close(reached);
+  return found;
+}
+
+function placesOf(draft: FaceDraft, piece: DraftPiece): { low: Mm; high: Mm } {
+  const a = placeAt(draft.settled, piece.x);
+  const b = placeAt(draft.settled, piece.x + piece.width);
+  return a < b ? { low: a, high: b } : { low: b, high: a };
+}
+
+/** Files tie rows off the hole pattern, and a topmost row too far below the top of the panels. */
+export function checkTieRows({ drafts, kit, log }: Omit<SpacingContext, "ties">): void {
+  const rows = ruleValue(kit, "tieRows");
+  const holes = ruleValue(kit, "holes");
+  if (rows === undefined || drafts.length === 0) return;
+  const profile = drafts[0]!.profile;
+  if (holes !== undefined) {
+    const off = rows.filter((z) => {
+      const row = profile.rows.find((each) => each.z < z && z < each.z + each.height);
+      return row !== undefined && row.kind === "panel" && (z - row.z - holes.first) % holes.pitch !== 0;
+    });
+    if (off.length > 0) {
+      const message =
+        `Tie ${counted(off.length, "row")} at ${off.join(", ")} mm ${off.length === 1 ? "misses" : "miss"} the panels' ` +
+        `holes (first ${holes.first}, then every ${holes.pitch} mm): move the rows to holes; no panel is to be drilled.`;
+      log.add("error", "tie-row-off-hole", message, {});
+    }
+  }
+  const greatest = ruleValue(kit, "tieSpacing");
+  const highest = Math.max(...rows.filter((z) => z < profile.top), 0);
+  if (greatest !== undefined && profile.top - highest > greatest) {
+    const message =
+      `The highest tie row is at ${highest} mm and the panels reach ${profile.top}: ${profile.top - highest} mm without a tie; ` +
+      `the greatest spacing is ${greatest} mm: add a row to the kit's tie rows.`;
+    log.add("warning", "tie-spacing", message, {});
+  }
+}
