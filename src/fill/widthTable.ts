@@ -19,6 +19,9 @@ export interface PricedWidth {
 export interface WidthTable {
   /** The widths, widest first. */
   readonly widths: readonly Mm[];
+  /** What one piece of each of the widths costs, and what any width costs once when it is used. */
+  readonly costs: readonly number[];
+  readonly firstUse: number;
   /** Every length that can be covered is a multiple of this, mm. */
   readonly step: Mm;
   /** Longest length it may be asked for, mm. */
@@ -78,6 +81,8 @@ export function createWidthTable(priced: readonly PricedWidth[], firstUse: numbe
 
   return {
     widths,
+    costs: sorted.map(({ cost }) => cost),
+    firstUse,
     step,
     longest: maxSteps * step,
     costOf: (length) => {
