@@ -57,6 +57,11 @@ export function fail(place: Place, expected: string, found: Json | undefined): u
   add(place.report.issues, place, { expected, found: describeFound(found) });
 }
 
+/** As {@link fail}, with words of its own for what was found: "a wall of 0 mm". */
+export function failSaying(place: Place, expected: string, found: string): undefined {
+  add(place.report.issues, place, { expected, found });
+}
+
 /** Reports something the reader can live with. */
 export function warn(place: Place, expected: string, found: Json | undefined): void {
   add(place.report.warnings, place, { expected, found: describeFound(found) });

@@ -31,7 +31,7 @@ export function formatIssue(issue: Issue): string {
 export function describeFound(value: Json | undefined): string {
   if (value === undefined) return "nothing";
   if (typeof value === "string") return quoted(value);
-  if (Array.isArray(value)) return value.length === 0 ? "an empty list" : `a list of ${value.length}`;
+  if (Array.isArray(value)) return describeList(value);
   if (isObject(value)) return `an object with ${describeMembers(value)}`;
   return String(value);
 }
@@ -50,6 +50,13 @@ export function formatPath(keys: readonly (string | number)[]): string {
     else path += path === "" ? key : `.${key}`;
   }
   return path.length > PATH_LENGTH ? `…${path.slice(-PATH_LENGTH)}` : path;
+}
+
+function describeList(items: readonly Json[]): string {
+  if (items.length === 0) return "an empty list";
+  // A point says more when shown; at most three numbers stay well under the length of a quotation.
+  const isShown = items.length <= 3 && items.every((item) => typeof item === "number");
+  return isShown ? `[${items.join(", ")}]` : `a list of ${items.length}`;
 }
 
 function describeMembers(value: Json & object): string {

@@ -3,13 +3,19 @@
 // Plan axes: x right (east), y up (north). Lengths are millimetres and may be fractional as drawn;
 // settling to whole millimetres is the business of `fill`.
 
+import type { JsonObject } from "../json/value.ts";
 import type { Mm } from "../units.ts";
+
+/** Members of the file that this version does not know, kept so that writing loses nothing. Absent where there are none. */
+interface Extended {
+  readonly extra?: JsonObject;
+}
 
 /** A place in the plan, mm. */
 export type Position = readonly [x: Mm, y: Mm];
 
 /** One storey: floor to soffit, and the slab above it. `slab` 0 means no slab is poured with the walls. */
-export interface Storey {
+export interface Storey extends Extended {
   readonly clearHeight: Mm;
   readonly slab: Mm;
 }
@@ -17,7 +23,7 @@ export interface Storey {
 /** Which part of the body the drawn line is, looking from `from` to `to`. */
 export type Justify = "centre" | "left" | "right";
 
-export interface Wall {
+export interface Wall extends Extended {
   readonly id: string;
   readonly from: Position;
   readonly to: Position;
@@ -29,7 +35,7 @@ export interface Wall {
 export type Forming = "band" | "box";
 
 /** A door or window. `at` runs along the wall's drawn line from its `from` to the nearer jamb. Heights are above the floor. */
-export interface Opening {
+export interface Opening extends Extended {
   readonly id: string;
   readonly wall: string;
   readonly at: Mm;
@@ -43,7 +49,7 @@ export interface Opening {
 export type RoomKind = "room" | "open";
 
 /** A room is named by any point inside it. `kind` is null where the file does not say: a small enclosed room is then asked about. */
-export interface RoomLabel {
+export interface RoomLabel extends Extended {
   readonly name: string;
   readonly at: Position;
   readonly kind: RoomKind | null;
@@ -51,33 +57,33 @@ export interface RoomLabel {
 }
 
 /** A slab outside the walls (balcony), or an opening in a slab. The ring is not closed: first and last point differ. */
-export interface SlabOutline {
+export interface SlabOutline extends Extended {
   readonly id: string;
   readonly outline: readonly Position[];
 }
 
 /** A service in the slab or floor. No layout pin and no tie within `clearance` of its path. */
-export interface Service {
+export interface Service extends Extended {
   readonly id: string;
   readonly path: readonly Position[];
   readonly clearance: Mm;
 }
 
-export interface ControlLine {
+export interface ControlLine extends Extended {
   readonly id: string;
   readonly from: Position;
   readonly to: Position;
 }
 
 /** The engineer's own sequence of widths on a wall, `from` measured as an opening's `at`. */
-export interface Pinned {
+export interface Pinned extends Extended {
   readonly wall: string;
   readonly from: Mm;
   readonly widths: readonly Mm[];
 }
 
 /** A unit type: drawn once, poured many times. */
-export interface Unit {
+export interface Unit extends Extended {
   readonly id: string;
   readonly name: string;
   readonly walls: readonly Wall[];
@@ -91,7 +97,7 @@ export interface Unit {
 }
 
 /** One placing of concrete. Pours of one `day` add up; null = a day of its own. `storey` null = the project's. */
-export interface Pour {
+export interface Pour extends Extended {
   readonly id: string;
   readonly name: string;
   readonly unit: string;
@@ -101,7 +107,7 @@ export interface Pour {
 }
 
 /** Weights of the common choice over all pours, in the kit's currency. */
-export interface Objective {
+export interface Objective extends Extended {
   readonly handling: number;
   readonly closure: number;
   readonly closurePerMm: number;
@@ -110,16 +116,13 @@ export interface Objective {
 
 export type Language = "en" | "es" | "pt";
 
-/** JSON as read from a file, where the program passes a part on without looking into it. */
-export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
-
 export interface Project {
   readonly name: string;
   readonly revision: string;
   readonly language: Language;
   readonly storey: Storey;
   /** A shipped kit by name, or the kit object as it stood in the file (read it with `kit/parse`). */
-  readonly kit: string | { readonly [key: string]: Json };
+  readonly kit: string | JsonObject;
   readonly units: readonly Unit[];
   /** Working order. Empty: every unit is one pour, in the order listed. */
   readonly pours: readonly Pour[];
@@ -127,8 +130,8 @@ export interface Project {
   readonly buy: boolean;
   readonly objective: Objective;
   /** Inputs of the checks, kept as they came. */
-  readonly concrete: { readonly [key: string]: Json };
-  readonly loads: { readonly [key: string]: Json };
-  /** Members this version does not know, kept so that writing loses nothing. */
-  readonly extra: { readonly [key: string]: Json };
+  readonly concrete: JsonObject;
+  readonly loads: JsonObject;
+  /** Top members this version does not know; empty where there are none. */
+  readonly extra: JsonObject;
 }
