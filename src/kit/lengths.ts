@@ -7,6 +7,7 @@
 // settled by the caller.
 
 import type { Mm } from "../units.ts";
+import { commonDivisor } from "./divisor.ts";
 
 /** What makes up a line. */
 export interface LengthCover {
@@ -105,10 +106,4 @@ function walkBack(from: number, steps: readonly number[], fewest: Int32Array): n
     left -= next;
   }
   return pieces;
-}
-
-function commonDivisor(a: number, b: number): number {
-  let [x, y] = [a, b];
-  while (y !== 0) [x, y] = [y, x % y];
-  return x;
 }
