@@ -11,13 +11,13 @@ import { codeOf, orNull, piece, UNSEEN } from "./pieceChecker.ts";
 import { rules } from "./ruleChecker.ts";
 import { kitWarnings } from "./warnings.ts";
 
-/** One mistake in a kit; `expected` names the piece it is in. */
-export type KitIssue = Issue;
-
-/** A kit ready for use, with sentences on what its owner should know, or everything that keeps it from being one. */
+/**
+ * A kit ready for use, with sentences on what its owner should know, or everything that keeps it from being one. An issue
+ * inside a piece names its code in `expected`.
+ */
 export type KitAnswer =
   | { readonly status: "ok"; readonly kit: Kit; readonly warnings: readonly string[] }
-  | { readonly status: "invalid"; readonly issues: readonly KitIssue[] };
+  | { readonly status: "invalid"; readonly issues: readonly Issue[] };
 
 const MOST_PIECES = 20_000;
 
