@@ -5,8 +5,9 @@
 //           600 500 300      one width more
 //           …
 //
-// A search down the list of widths that never enters a dead end: for every remainder the least cost to finish is known
-// exactly. It is run once for each cost that occurs, from the least up, so covers come out in their order.
+// A search down the list of widths that never enters a dead end: for every remainder the least cost to finish
+// is known exactly. It is run once for each cost that occurs, from the least up, so covers come out in their
+// order.
 
 import type { Mm } from "../units.ts";
 import { type Covered, keyOf, requireLength } from "./cover.ts";
@@ -19,9 +20,10 @@ const MAX_CELLS = 2 ** 22;
 const MAX_PIECES = 2000;
 
 /**
- * The first `limit` exact covers of an interval, in the order of what is best: closures, narrow, fillers, pieces, distinct
- * widths, width of the closure, then widths lexicographically greatest. The first is that of `coverInterval`. Each
- * multiset of widths comes once. Time grows with the square of `limit`; a hundred take milliseconds.
+ * The first `limit` exact covers of an interval, in the order of what is best: closures, narrow, fillers,
+ * pieces, distinct widths, width of the closure, then widths lexicographically greatest. The first is that of
+ * `coverInterval`. Each multiset of widths comes once. Time grows with the square of `limit`; a hundred take
+ * milliseconds.
  *
  * @param length - whole mm, not negative; too long a table (100 m of 20 odd widths) gives no covers
  * @throws {RangeError} if `length` is not a whole number or is negative

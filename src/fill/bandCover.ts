@@ -1,4 +1,5 @@
-// The best cover of a band over or under an opening: rows of panels, each row with the same sequence of widths.
+// The best cover of a band over or under an opening: rows of panels, each row with the same sequence of
+// widths.
 //
 //   jamb               jamb
 //    |-----------------|
@@ -7,8 +8,8 @@
 //    |   600   |  300  |
 //    |-----------------|
 //
-// Judged as an interval is: closures, narrow panels, panels not standard, panels, over all rows together. All multisets
-// of heights are tried, so the result is proven the best.
+// Judged as an interval is: closures, narrow panels, panels not standard, panels, over all rows together. All
+// multisets of heights are tried, so the result is proven the best.
 
 import type { Mm } from "../units.ts";
 import { bestClosure, type CoverKey, requireLength } from "./cover.ts";
@@ -53,11 +54,12 @@ type Covered = Extract<BandCover, { status: "covered" }>;
 const MOST_ROWS = 4;
 
 /**
- * The best cover of a band. Equals are settled by the fewest rows, the tallest lowest row, and the next; then the fewest
- * distinct widths, the smallest closure, an upright one first; then the widths, widest first, lexicographically greatest.
+ * The best cover of a band. Equals are settled by the fewest rows, the tallest lowest row, and the next; then
+ * the fewest distinct widths, the smallest closure, an upright one first; then the widths, widest first,
+ * lexicographically greatest.
  *
- * A closure alone may cover a band; nothing covers a band without width or height. Time grows with the number of
- * multisets of heights that add up, a few dozen in common kits.
+ * A closure alone may cover a band; nothing covers a band without width or height. Time grows with the number
+ * of multisets of heights that add up, a few dozen in common kits.
  *
  * @throws {RangeError} if the width or height is not a whole number or is negative
  */
@@ -98,7 +100,7 @@ function stacksOf(input: BandInput, least: Mm, greatest: Mm): readonly (readonly
   return found;
 }
 
-/** The best sequence of widths on offer in every row, with an upright closure from `range` where one is needed. */
+/** The best widths on offer in every row, with an upright closure from `range` where one is needed. */
 function columnsOf(rows: readonly Mm[], input: BandInput, range: ClosureRange): Covered | null {
   const counts = commonCounts(rows, input);
   const table = createWidthTable(priceWidths(counts).priced, 1);

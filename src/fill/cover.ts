@@ -4,15 +4,16 @@
 //   |    600    |    600    |    600    |   450   | 20   |
 //                                          filler   closure
 //
-// Best means, least first: closures, pieces under `narrowUnder`, panels not standard, panels; then the fewest distinct
-// widths, the narrowest closure, and the widths, widest first, lexicographically greatest. All lengths are whole
-// millimetres, so there is no tolerance in this file. The order along the wall is settled in order.ts.
+// Best means, least first: closures, pieces under `narrowUnder`, panels not standard, panels; then the fewest
+// distinct widths, the narrowest closure, and the widths, widest first, lexicographically greatest. All
+// lengths are whole millimetres, so there is no tolerance in this file. The order along the wall is settled
+// in order.ts.
 
 import type { Mm } from "../units.ts";
 import type { ClosureRange, CoverTable } from "./coverTable.ts";
 import type { WidthTable } from "./widthTable.ts";
 
-/** The counts a cover is judged by. Neither `pieces` nor `distinct` counts the closure: that is in `closures`. */
+/** The counts a cover is judged by. Neither `pieces` nor `distinct` counts the closure. */
 export interface CoverKey {
   readonly closures: number;
   readonly narrow: number;
@@ -47,8 +48,8 @@ export const NEAREST_WITHIN = 100;
 /**
  * The best cover of an interval of `length`.
  *
- * Nothing covers the length 0. A closure alone may cover a short interval. After the table has grown to the length,
- * the time is a look-up per piece and per width the closure may have.
+ * Nothing covers the length 0. A closure alone may cover a short interval. After the table has grown to the
+ * length, the time is a look-up per piece and per width the closure may have.
  *
  * @param length - whole mm, not negative
  * @throws {RangeError} if `length` is not a whole number or is negative
@@ -63,8 +64,8 @@ export function coverInterval(length: Mm, table: CoverTable): Cover {
 }
 
 /**
- * The nearest lengths below and above `length`, not itself, that an interval can have: with at most one closure
- * ("any") or without closure ("plain").
+ * The nearest lengths below and above `length`, not itself, that an interval can have: with at most one
+ * closure ("any") or without closure ("plain").
  */
 export function nearestLengths(length: Mm, table: CoverTable, kind: "any" | "plain"): Nearest {
   const isCovered = (other: Mm): boolean =>

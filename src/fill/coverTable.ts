@@ -4,8 +4,8 @@
 //
 //   pieces under `narrowUnder` | pieces not standard | pieces | distinct widths
 //
-// so comparing two numbers compares the four counts lexicographically. Closures are not in it: there is none or one,
-// and none is always better (see cover.ts).
+// so comparing two numbers compares the four counts lexicographically. Closures are not in it: there is none
+// or one, and none is always better (see cover.ts).
 
 import type { Mm } from "../units.ts";
 import { createWidthTable, type PricedWidth, type WidthTable } from "./widthTable.ts";
@@ -16,7 +16,7 @@ export interface Width {
   readonly standard: boolean;
 }
 
-/** Whole widths a closure strip may be made to, mm, both ends included; null where the kit has no closure strip. */
+/** Whole widths a closure strip may be made to, mm, both ends included; null: the kit has no closure strip. */
 export type ClosureRange = { readonly least: Mm; readonly greatest: Mm } | null;
 
 /** Everything the cover of a length depends on besides the length itself. */
@@ -39,9 +39,10 @@ const PIECES_BASE = 2 ** 15;
 /**
  * A table for one set of widths; keep it and ask it for many lengths.
  *
- * The result depends on the set of widths only, not on their order. Answers for lengths up to `longest`: at most
- * 32,767 of the narrowest piece (1,638 m of 50), and no more than 64 MB for each of the two arrays behind it
- * (3,195 m for 20 widths without a common divisor). With more than 255 widths the number of pieces shrinks.
+ * The result depends on the set of widths only, not on their order. Answers for lengths up to `longest`: at
+ * most 32,767 of the narrowest piece (1,638 m of 50), and no more than 64 MB for each of the two arrays
+ * behind it (3,195 m for 20 widths without a common divisor). With more than 255 widths the number of pieces
+ * shrinks.
  *
  * @param widths - a width that comes twice counts as standard if either is
  * @throws {RangeError} if a width or an end of the closure range is not a positive whole number

@@ -5,7 +5,8 @@
 //             fillers       standard panels
 //             narrow to wide
 //
-// The narrow pieces stand where the ring closes: last in, first out. Which end is the closing end, the caller knows.
+// The narrow pieces stand where the ring closes: last in, first out. Which end is the closing end, the caller
+// knows.
 
 import type { Mm } from "../units.ts";
 
@@ -16,8 +17,8 @@ export interface OrderedPiece {
 }
 
 /**
- * Where fillers stand. "corner" (the rule): at the closing end. "middle": between the standard panels, which then stand
- * at both ends. "jamb": at the end away from the closing end.
+ * Where fillers stand. "corner" (the rule): at the closing end. "middle": between the standard panels, which
+ * then stand at both ends. "jamb": at the end away from the closing end.
  */
 export type FillerPlace = "corner" | "middle" | "jamb";
 
@@ -31,8 +32,9 @@ export interface OrderOptions {
 /**
  * The pieces of a cover from the closing end.
  *
- * A closure stands at the closing end; with no corner there and two panels or more, behind the first panel, so that it is
- * never the last piece at a jamb or a free end. With fillers in the middle it stands with them, behind a panel.
+ * A closure stands at the closing end; with no corner there and two panels or more, behind the first panel,
+ * so that it is never the last piece at a jamb or a free end. With fillers in the middle it stands with them,
+ * behind a panel.
  */
 export function orderFromClosingEnd(
   cover: { readonly widths: readonly Mm[]; readonly closure: Mm | null },
@@ -42,7 +44,8 @@ export function orderFromClosingEnd(
   const fillers = cover.widths.filter((width) => !isStandard(width)).sort(narrowToWide);
   const standards = cover.widths.filter(isStandard).sort(narrowToWide);
   const place = options.fillers ?? "corner";
-  // The larger half stands at the closing end, so that one standard panel alone keeps the closure off the end.
+  // The larger half stands at the closing end, so that one standard panel alone keeps the closure off the
+  // end.
   const before = place === "middle" ? Math.ceil(standards.length / 2) : 0;
 
   const panels =

@@ -1,5 +1,5 @@
-// How panels, connector and cap stand on each other, floor to slab: one stack for the storey, the same joint levels on
-// both faces.
+// How panels, connector and cap stand on each other, floor to slab: one stack for the storey, the same joint
+// levels on both faces.
 //
 //   room face          outside face
 //                      ┌─────────┐ clear height + slab
@@ -34,8 +34,8 @@ export interface StackInput {
   readonly capHeights: readonly Mm[];
   readonly closure: ClosureRange;
   /**
-   * For each width of panel the heights it is on offer at: rows that share no width could not be filled and are not taken.
-   * Not given: every width at every height.
+   * For each width of panel the heights it is on offer at: rows that share no width could not be filled and
+   * are not taken. Not given: every width at every height.
    */
   readonly heightsByWidth?: readonly (readonly Mm[])[];
 }
@@ -44,8 +44,8 @@ export interface StackInput {
 export type MissingFamily = "connector" | "cap" | "both" | null;
 
 /**
- * The rows from the floor up and what stands on them. "no-stack": no rows end where a connector could begin; these reach
- * as high below it as panels do, and the rest cannot be built.
+ * The rows from the floor up and what stands on them. "no-stack": no rows end where a connector could begin;
+ * these reach as high below it as panels do, and the rest cannot be built.
  */
 export interface Stack {
   readonly status: "stacked" | "no-stack";
@@ -60,19 +60,22 @@ export interface Stack {
 }
 
 /**
- * The stack of a storey: least closures, then panels, then the tallest lowest panel, the tallest next one, and so on, then
- * the narrowest closure. Before all that, a connector that has its matching cap is taken where the kit has one.
+ * The stack of a storey: least closures, then panels, then the tallest lowest panel, the tallest next one,
+ * and so on, then the narrowest closure. Before all that, a connector that has its matching cap is taken
+ * where the kit has one.
  *
- * Without connectors or caps the panels end where the known heights of the other family say, else at the clear height
- * exactly. With neither family, and the clear height out of reach, they end as high below it as panels reach.
+ * Without connectors or caps the panels end where the known heights of the other family say, else at the
+ * clear height exactly. With neither family, and the clear height out of reach, they end as high below it as
+ * panels reach.
  */
 export function chooseStack(input: StackInput): Stack {
   return stackOver(input, [], true);
 }
 
 /**
- * The stack of a room whose soffit lies `drop` lower. It keeps the rows of the storey's stack as far as it reaches: the
- * most panel rows above which a stack of its own ends at the lower connector. It needs no cap: the facade keeps its own.
+ * The stack of a room whose soffit lies `drop` lower. It keeps the rows of the storey's stack as far as it
+ * reaches: the most panel rows above which a stack of its own ends at the lower connector. It needs no cap:
+ * the facade keeps its own.
  *
  * @param drop - whole mm
  * @param common - the rows of the storey's stack, from {@link chooseStack}

@@ -1,7 +1,7 @@
 // Which rows of panels, and at most one closure above them, reach a height exactly.
 //
-// Rows are of use only if some width is on offer at the height of each of them, so heights are looked at in groups:
-// the heights of one width at a time.
+// Rows are of use only if some width is on offer at the height of each of them, so heights are looked at in
+// groups: the heights of one width at a time.
 
 import type { Mm } from "../units.ts";
 import type { ClosureRange } from "./coverTable.ts";
@@ -17,7 +17,8 @@ export interface Rows {
  * One table for each group of heights that share a width, smaller groups inside larger ones left out.
  *
  * @param heights - of the panels, in any order
- * @param heightsByWidth - for each width the heights it is on offer at; undefined: every width at every height
+ * @param heightsByWidth - for each width the heights it is on offer at; undefined: every width at every
+ *   height
  * @param base - heights that stand below already and must share the width too
  */
 export function rowTables(
@@ -44,8 +45,8 @@ export function rowTables(
 }
 
 /**
- * The best rows of exactly this height: least closures, then panels, then tallest from the bottom up, then the narrowest
- * closure. null where there are none.
+ * The best rows of exactly this height: least closures, then panels, then tallest from the bottom up, then
+ * the narrowest closure. null where there are none.
  *
  * @param height - whole mm; below 0 there are no rows, at 0 no row is needed
  */

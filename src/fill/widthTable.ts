@@ -1,11 +1,12 @@
-// What it costs to cover a length exactly with widths that may repeat, for every length up to the longest asked.
+// What it costs to cover a length exactly with widths that may repeat, for every length up to the longest
+// asked.
 //
 //   widths, widest first:   600 … 300 … 250 … 50
 //   a cover is read down that list: so many of the first, so many of the second …
 //
-// A dynamic program over (width, length left, whether this width was taken before). Because a cover is read in one
-// fixed order, "a width taken for the first time" costs a fixed sum too, so the number of distinct widths adds up like
-// any other count. Whole numbers throughout: the least cost is proven, not approximated.
+// A dynamic program over (width, length left, whether this width was taken before). Because a cover is read
+// in one fixed order, "a width taken for the first time" costs a fixed sum too, so the number of distinct
+// widths adds up like any other count. Whole numbers throughout: the least cost is proven, not approximated.
 
 import type { Mm } from "../units.ts";
 
@@ -26,9 +27,9 @@ export interface WidthTable {
   readonly step: Mm;
   /** Longest length it may be asked for, mm. */
   readonly longest: Mm;
-  /** Least cost of a cover of exactly `length`; Infinity where there is none or it is longer than `longest`. */
+  /** Least cost of a cover of exactly `length`; Infinity where there is none or it is over `longest`. */
   readonly costOf: (length: Mm) => number;
-  /** The cover of that cost whose widths, widest first, are lexicographically greatest; empty where there is none. */
+  /** Of the covers of that cost the lexicographically greatest, widest first; empty where there is none. */
   readonly widthsOf: (length: Mm) => readonly Mm[];
 }
 
@@ -96,7 +97,7 @@ export function createWidthTable(priced: readonly PricedWidth[], firstUse: numbe
   };
 }
 
-/** Fills the table from the narrowest width to the widest: `best` after width i is the least cost with widths i, i + 1 … */
+/** From the narrowest width to the widest: `best` after width i is the least cost with widths i, i + 1 … */
 function grow(widths: readonly PricedWidth[], firstUse: number, steps: number): Grown {
   const best = new Float64Array(steps + 1).fill(Number.POSITIVE_INFINITY);
   // The same, where the width at hand was taken before and its first use is paid for.

@@ -4,7 +4,7 @@ import { coverInterval, nearestLengths } from "../../src/fill/cover.ts";
 import { type ClosureRange, createCoverTable, type Width } from "../../src/fill/coverTable.ts";
 import { countsOf, everyCover } from "../support/coverOracle.ts";
 
-/** Widths 50 to 600 on a 50 grid, only the 600 standard: the trade's usual set (common practice, no source). */
+/** Widths 50 to 600 on a 50 grid, only the 600 standard (common practice, no source). */
 const GRID: readonly Width[] = [600, 550, 500, 450, 400, 350, 300, 250, 200, 150, 100, 50].map((width) => ({
   width,
   standard: width === 600,
@@ -43,6 +43,22 @@ describe("coverInterval", () => {
       on: GRID,
       strip: STRIP,
       widths: [600, 600, 600, 600, 300],
+      closure: null,
+    },
+    {
+      why: "beside a door: one panel of the set",
+      length: 450,
+      on: GRID,
+      strip: STRIP,
+      widths: [450],
+      closure: null,
+    },
+    {
+      why: "one filler at the end",
+      length: 1350,
+      on: GRID,
+      strip: STRIP,
+      widths: [600, 600, 150],
       closure: null,
     },
     {

@@ -23,7 +23,8 @@ function widestFirst(length: number, widths: readonly number[]): number[] | null
 }
 
 describe("change-making", () => {
-  // The classical counterexamples to taking the largest first; the coins are facts of history, the sums arithmetic.
+  // The classical counterexamples to taking the largest first; the coins are facts of history, the sums
+  // arithmetic.
   it.each([
     { why: "1, 3, 4", widths: [1, 3, 4], length: 6, fewest: 2, greedy: 3 },
     { why: "coins of 1, 10, 25", widths: [1, 10, 25], length: 30, fewest: 3, greedy: 6 },
@@ -48,8 +49,8 @@ describe("change-making", () => {
     expect(widestFirst(length, widths)?.length ?? null).toBe(greedy);
   });
 
-  // J. J. Sylvester, Educational Times 41 (1884) 21: of two numbers without common divisor, (a - 1)(b - 1) / 2 lengths
-  // are no sum, and the longest of them is ab - a - b.
+  // J. J. Sylvester, Educational Times 41 (1884) 21: of two numbers without common divisor, (a - 1)(b - 1) /
+  // 2 lengths are no sum, and the longest of them is ab - a - b.
   it.each([
     [3, 5],
     [4, 9],

@@ -1,5 +1,6 @@
-// Long intervals against HiGHS 1.15, a general-purpose solver of mixed-integer programmes (https://highs.dev): equal
-// counts, or one of the two is wrong. Widths of a cover may differ where several have equal counts, so counts are compared.
+// Long intervals against HiGHS 1.15, a general-purpose solver of mixed-integer programmes
+// (https://highs.dev): equal counts, or one of the two is wrong. Widths of a cover may differ where several
+// have equal counts, so counts are compared.
 
 import { describe, expect, it } from "vitest";
 import { coverInterval } from "../../src/fill/cover.ts";

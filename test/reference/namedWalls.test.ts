@@ -1,10 +1,12 @@
-// Nine walls with two faces, cut into free intervals and zones, against optima that were found without that cut.
+// Nine walls with two faces, cut into free intervals and zones, against optima that were found without that
+// cut.
 //
 //   a  |leg|══════ run ══════|leg| gap |leg|════ run ════|      forced joints of either face cut both
 //   b  |leg|════════════════ run ══════════|═════════════|
 //
-// The instances are invented (see the note in the data). Where every joint can face a joint the cut loses nothing: the
-// counts are equal. Where it cannot, the rule of matching joints costs something, and the row says what.
+// The instances are invented (see the note in the data). Where every joint can face a joint the cut loses
+// nothing: the counts are equal. Where it cannot, the rule of matching joints costs something, and the row
+// says what.
 
 import { describe, expect, it } from "vitest";
 import { type Cover, coverInterval } from "../../src/fill/cover.ts";
@@ -87,12 +89,12 @@ describe("named walls with two faces", () => {
   it.each([
     {
       name: "tJunctionB_10mm",
-      why: "the source keeps 2 closures by leaving 2 joints unmatched; with all joints matched the through face takes them too",
+      why: "the source leaves 2 joints unmatched; matched, the through face takes its 2 closures too",
       strict: { closures: 4, uncovered: [] as number[] },
     },
     {
       name: "offset30",
-      why: "legs that end 30 apart leave zones of 30, which no panel fills, and 11,770 off the grid between them: the source leaves all 42 joints unmatched",
+      why: "legs 30 apart leave zones of 30 that no panel fills; the source matches no joint at all",
       strict: { closures: 2, uncovered: [30, 30] },
     },
   ])("$name: $why", ({ name, strict }) => {

@@ -1,12 +1,14 @@
 // Eight walls of a published layout problem, one by one, with rent as the criterion.
 //
-// Source: Biruk, Jaskowski, "Optimization of Vertical Formwork Layout Plans Using Mixed Integer Linear Programming",
-// International Journal of Civil Engineering 15 (2017) 125-133; inputs as transcribed in a public notebook
-// (github.com/inigmat/exupery, LP_formwork.ipynb, commit 1286788b517922212e2c632816ac80599ebf8efe). The optima per wall
-// were found by an independent enumeration of all patterns.
+// Source: Biruk, Jaskowski, "Optimization of Vertical Formwork Layout Plans Using Mixed Integer Linear
+// Programming", International Journal of Civil Engineering 15 (2017) 125-133; inputs as transcribed in a
+// public notebook (github.com/inigmat/exupery, LP_formwork.ipynb, commit
+// 1286788b517922212e2c632816ac80599ebf8efe). The optima per wall were found by an independent enumeration of
+// all patterns.
 //
-// A wall with a free end may overrun its length by 0 to 250 (its stop-end is clamped between the faces); the wall between
-// two corners must be met exactly, or takes one made-to-measure piece of at most 250 at 5000. Both faces are equal.
+// A wall with a free end may overrun its length by 0 to 250 (its stop-end is clamped between the faces); the
+// wall between two corners must be met exactly, or takes one made-to-measure piece of at most 250 at 5000.
+// Both faces are equal.
 
 import { describe, expect, it } from "vitest";
 import { createWidthTable } from "../../src/fill/widthTable.ts";

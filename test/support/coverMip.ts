@@ -1,5 +1,5 @@
-// An interval stated as an integer programme and solved by a general-purpose solver: a second opinion that shares no code
-// and no method with the cover table.
+// An interval stated as an integer programme and solved by a general-purpose solver: a second opinion that
+// shares no code and no method with the cover table.
 
 import loadHighs, { type Highs } from "highs";
 import type { ClosureRange, Width } from "../../src/fill/coverTable.ts";
@@ -15,7 +15,8 @@ export const loadSolver = (): Promise<Highs> => loadHighs();
 /**
  * Solves one criterion after the other, each under the optima of those before it.
  *
- * @returns closures, narrow, fillers, pieces, distinct widths, width of the closure; null where there is no cover
+ * @returns closures, narrow, fillers, pieces, distinct widths, width of the closure; null where there is no
+ *   cover
  */
 export function solveByMip(highs: Highs, length: number, rules: MipRules): readonly number[] | null {
   const { widths, closure, narrowUnder } = rules;

@@ -1,4 +1,5 @@
-// The slow and obvious way to the best cover: list every multiset of widths with every closure, sort, take the first.
+// The slow and obvious way to the best cover: list every multiset of widths with every closure, sort, take
+// the first.
 
 import type { ClosureRange, Width } from "../../src/fill/coverTable.ts";
 
@@ -13,7 +14,7 @@ export interface OracleRules {
   readonly narrowUnder: number;
 }
 
-/** Every multiset of `widths` of exactly `length`, each written widest first. `widths` must come widest first. */
+/** Every multiset of `widths` of exactly `length`, each widest first. `widths` must come widest first. */
 export function everyMultiset(length: number, widths: readonly number[]): number[][] {
   const [width, ...rest] = widths;
   if (width === undefined) return length === 0 ? [[]] : [];
