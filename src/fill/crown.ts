@@ -9,7 +9,8 @@ import { capCornersOf, capsOf } from "../kit/caps.ts";
 import { connectorCornersOf, connectorsOf } from "../kit/connectors.ts";
 import type { CapCorner, ConnectorCorner, Kit } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
-import { coverEdge, type SizedPiece } from "./edgeCover.ts";
+import { coverEdge } from "./edgeCover.ts";
+import { type EdgeOffers, edgeOffers } from "./edgeOffers.ts";
 import type { DraftPiece } from "./faceDraft.ts";
 import { xOf } from "./onFace.ts";
 import type { FacePart } from "./parts.ts";
@@ -170,12 +171,14 @@ export function crownCornerAt(corner: number, context: CrownContext): CrownCorne
 
 /** Whether the kit has straight pieces for a row of this height. */
 export function hasCrownPiece(kit: Kit, family: Crown["family"], height: Mm): boolean {
-  return crownOffers(kit, family, height).length > 0;
+  return crownOffers(kit, family, height).pieces.length > 0;
 }
 
-function crownOffers(kit: Kit, family: Crown["family"], height: Mm): readonly SizedPiece[] {
-  const straights = family === "slab-edge-cap" ? capsOf(kit, height) : connectorsOf(kit, height);
-  return straights.map((piece) => ({ piece, length: piece.length }));
+function crownOffers(kit: Kit, family: Crown["family"], height: Mm): EdgeOffers {
+  return edgeOffers(kit, `${family} ${height}`, () => {
+    const straights = family === "slab-edge-cap" ? capsOf(kit, height) : connectorsOf(kit, height);
+    return straights.map((piece) => ({ piece, length: piece.length }));
+  });
 }
 
 function fileMissing(face: SettledFace, { family, height }: Crown, { log }: CrownContext): number {

@@ -1,8 +1,8 @@
 // Covers an edge or a reveal with the lengths the kit has, one of them cut to measure where the lengths do not sum.
 
-import type { Piece } from "../kit/kit.ts";
-import { coverLength } from "../kit/lengths.ts";
+import { coverLength, type LengthCover } from "../kit/lengths.ts";
 import type { Mm } from "../units.ts";
+import type { EdgeOffers, SizedPiece } from "./edgeOffers.ts";
 import type { PieceBook } from "./pieceBook.ts";
 
 /** A piece on the edge: where it begins and how long it is. */
@@ -13,32 +13,19 @@ export interface LengthPiece {
   readonly isMadeToMeasure: boolean;
 }
 
-/** A piece of the kit by the length that counts on this edge. */
-export interface SizedPiece {
-  readonly piece: Piece;
-  readonly length: Mm;
-}
-
 /** The longest first, then what is made to measure; null where the kit has nothing for it. */
-export function coverEdge(
-  length: Mm,
-  offers: readonly SizedPiece[],
-  book: PieceBook,
-): readonly LengthPiece[] | null {
-  const cover = coverLength(
-    Math.max(0, length),
-    offers.map((offer) => offer.length),
-  );
+export function coverEdge(length: Mm, offers: EdgeOffers, book: PieceBook): readonly LengthPiece[] | null {
+  const cover = coverOf(Math.max(0, length), offers);
   if (cover === null) return null;
   const found: LengthPiece[] = [];
   let at = 0;
   for (const own of cover.pieces) {
-    const offer = offers.find((each) => each.length === own);
+    const offer = offers.pieces.find((each) => each.length === own);
     if (offer !== undefined) found.push({ code: offer.piece.code, at, length: own, isMadeToMeasure: false });
     at += own;
   }
   const rest = cover.madeToMeasure;
-  const stock = rest === null ? undefined : shortestHolding(offers, rest);
+  const stock = rest === null ? undefined : shortestHolding(offers.pieces, rest);
   if (rest !== null && stock !== undefined) {
     found.push({
       code: book.cutTo(stock.piece, stock.length, rest),
@@ -48,6 +35,14 @@ export function coverEdge(
     });
   }
   return found;
+}
+
+function coverOf(length: Mm, { lengths, covers }: EdgeOffers): LengthCover | null {
+  const known = covers.get(length);
+  if (known !== undefined) return known;
+  const cover = coverLength(length, lengths);
+  covers.set(length, cover);
+  return cover;
 }
 
 // The piece it is cut from: the shortest of the kit that is long enough.

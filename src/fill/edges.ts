@@ -7,7 +7,8 @@ import type { Family, Kit } from "../kit/kit.ts";
 import { lengthsOf } from "../kit/pieceLengths.ts";
 import type { Position } from "../plan/project.ts";
 import { type Mm, roundTo } from "../units.ts";
-import { coverEdge, type SizedPiece } from "./edgeCover.ts";
+import { coverEdge } from "./edgeCover.ts";
+import { edgeOffers } from "./edgeOffers.ts";
 import type { FaceDraft } from "./faceDraft.ts";
 import { pointAt } from "./onFace.ts";
 import type { PieceBook } from "./pieceBook.ts";
@@ -34,8 +35,8 @@ interface Edge {
 /** Edge pieces of a unit: corners face by face, then the edges of openings. */
 export function placeEdges(context: EdgeContext): readonly EdgePiece[] {
   const { drafts, kit, book, log } = context;
-  const offers = lengthsOf(kit, "outside-corner").map(
-    (piece): SizedPiece => ({ piece, length: piece.length }),
+  const offers = edgeOffers(kit, "outside corner", () =>
+    lengthsOf(kit, "outside-corner").map((piece) => ({ piece, length: piece.length })),
   );
   const found: EdgePiece[] = [];
   let lacking = 0;

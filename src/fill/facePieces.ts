@@ -3,13 +3,13 @@
 
 import { closureStripOf } from "../kit/closures.ts";
 import { insideCornerAt } from "../kit/corners.ts";
-import { stopEndsOf } from "../kit/ends.ts";
 import type { Family, Kit } from "../kit/kit.ts";
 import { offersAt } from "../kit/offers.ts";
 import type { Mm } from "../units.ts";
 import { bandPieces } from "./bands.ts";
 import { type CrownBreak, type CrownContext, hasCrownPiece, placeCrown } from "./crown.ts";
 import { coverEdge } from "./edgeCover.ts";
+import { stopEndOffers } from "./edgeOffers.ts";
 import type { DraftPiece } from "./faceDraft.ts";
 import { xOf } from "./onFace.ts";
 import type { ClosurePart, FacePart, LegPart, PanelPart, StopEndPart } from "./parts.ts";
@@ -128,9 +128,9 @@ function placeLeg(part: LegPart, sink: Sink): void {
 function placeStopEnd(part: StopEndPart, sink: Sink): void {
   const { face, profile, kit, context } = sink;
   const width = part.high - part.low;
-  const offers = stopEndsOf(kit, width).map((piece) => ({ piece, length: piece.height }));
+  const offers = stopEndOffers(kit, width);
   // The joints of the faces beside it first; a kit without those heights closes the end as it can.
-  const byRow = profile.rows.map((row) => offers.find((offer) => offer.length === row.height));
+  const byRow = profile.rows.map((row) => offers.pieces.find((offer) => offer.length === row.height));
   if (byRow.every((offer) => offer !== undefined)) {
     profile.rows.forEach((row, k) => {
       sink.pieces.push({ code: byRow[k]!.piece.code, family: "stop-end", ...rowOf(part, row, sink) });

@@ -4,10 +4,11 @@
 //   left                      right    else the jamb runs through from sill to head
 //      └──────── sill ────────┘
 
-import { revealClosuresOf, revealCornerOf, stopEndsOf } from "../kit/ends.ts";
+import { revealClosuresOf, revealCornerOf } from "../kit/ends.ts";
 import type { Family, Kit } from "../kit/kit.ts";
 import { type Mm, roundTo } from "../units.ts";
-import { coverEdge, type LengthPiece, type SizedPiece } from "./edgeCover.ts";
+import { coverEdge, type LengthPiece } from "./edgeCover.ts";
+import { type EdgeOffers, edgeOffers, stopEndOffers } from "./edgeOffers.ts";
 import type { FaceDraft } from "./faceDraft.ts";
 import type { PieceBook } from "./pieceBook.ts";
 import { counted, type ProblemLog } from "./problems.ts";
@@ -42,7 +43,7 @@ export function placeReveals(context: RevealContext): readonly Reveal[] {
       const from = corners === null ? 0 : isJamb ? (sill > 0 ? corners.up : 0) : corners.across;
       const taken = corners === null ? 0 : isJamb ? corners.up * (sill > 0 ? 2 : 1) : 2 * corners.across;
       const length = (isJamb ? height : width) - taken;
-      const offers = isJamb ? jambOffers(kit, thickness) : closureOffers(kit, thickness);
+      const offers = isJamb ? stopEndOffers(kit, thickness) : closureOffers(kit, thickness);
       const cover = coverEdge(length, offers, book);
       if (cover === null) {
         const what = isJamb ? "stop-end for the jambs" : "reveal closure for lintel and sill";
@@ -80,12 +81,10 @@ function cornerLegOf(kit: Kit, thickness: Mm): CornerLegs | null {
   return piece === null ? null : { code: piece.code, up: piece.legs[0], across: piece.legs[1] };
 }
 
-function jambOffers(kit: Kit, thickness: Mm): readonly SizedPiece[] {
-  return stopEndsOf(kit, thickness).map((piece) => ({ piece, length: piece.height }));
-}
-
-function closureOffers(kit: Kit, thickness: Mm): readonly SizedPiece[] {
-  return revealClosuresOf(kit, thickness).map((piece) => ({ piece, length: piece.length }));
+function closureOffers(kit: Kit, thickness: Mm): EdgeOffers {
+  return edgeOffers(kit, `reveal ${thickness}`, () =>
+    revealClosuresOf(kit, thickness).map((piece) => ({ piece, length: piece.length })),
+  );
 }
 
 function revealPiece(
