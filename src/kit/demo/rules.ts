@@ -20,7 +20,7 @@ export const DEMO_RULES: Rules = {
   narrowUnder: practice(100, "mm"),
   pinPitch: practice(300, "mm"),
   bracketSpacing: practice(600, "mm"),
-  alignerSpacing: practice(1500, "mm"),
+  alignerSpacing: practice(1800, "mm"),
   braceSpacing: practice(2400, "mm"),
   propPitch: practice(1200, "mm"),
   firstOutMax: practice(300, "mm"),
