@@ -64,13 +64,17 @@ interface Addition {
   readonly area?: number;
 }
 
-function compareLines(a: Line, b: Line): number {
+/** By family in the order of the kit's table, then by code. */
+export function compareLines(
+  a: Pick<BillLine, "family" | "code">,
+  b: Pick<BillLine, "family" | "code">,
+): number {
   const byFamily = FAMILIES.indexOf(a.family) - FAMILIES.indexOf(b.family);
-  return byFamily !== 0 ? byFamily : compareCodes(a.code, b.code);
+  return byFamily !== 0 ? byFamily : compareNaturally(a.code, b.code);
 }
 
 /** Codes by their characters, runs of digits by their number: "W600" before "W1200". The same on every machine. */
-export function compareCodes(a: string, b: string): number {
+export function compareNaturally(a: string, b: string): number {
   const parts = (code: string) => code.match(/\d+|\D+/g) ?? [];
   const p = parts(a);
   const q = parts(b);

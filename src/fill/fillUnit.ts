@@ -34,7 +34,7 @@ import { checkSite } from "./siteChecks.ts";
 import { solveStretches } from "./solve.ts";
 import { layOut } from "./stretches.ts";
 import { checkTieRows, checkTieSpacing } from "./tieSpacing.ts";
-import { placeTies } from "./ties.ts";
+import { isInKit, placeTies } from "./ties.ts";
 
 export interface FillInput {
   readonly unit: Unit;
@@ -195,10 +195,11 @@ function assemble(
   const faces = numbered(drafts, book);
   const corners = placeEdges({ drafts, openings: settled.openings, kit, book, log });
   const reveals = placeReveals({ drafts, openings: settled.openings, kit, book, log });
-  const ties = placeTies({ drafts, kit, log });
+  const joints = placeTies({ drafts, kit, log });
+  const ties = joints.filter(isInKit);
   const fittings = placeFittings({ drafts, kit, book });
   const accessories = countAccessories({ drafts, ties, edges: corners, reveals, kit });
-  checkTieSpacing({ drafts, ties, kit, log });
+  checkTieSpacing({ drafts, ties: joints, kit, log });
   checkTieRows({ drafts, kit, log });
   checkRings({ outline, drafts, kit, tableFor: (face) => tableOf(kit, drafts[face]!.profile.heights), log });
   checkSite({ outline, unit, drafts, ties, kit, leg, log });

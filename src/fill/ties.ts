@@ -30,7 +30,18 @@ export interface TieContext {
   readonly log: ProblemLog;
 }
 
-/** Ties of a unit, by owner face and place. A thickness without a tie in the kit is one problem. */
+/** The code of a tie the kit does not have: the joint is known, the tie is not listed. */
+const NO_TIE = "";
+
+/** Whether the kit has this tie. */
+export function isInKit({ tie }: PlacedTie): boolean {
+  return tie.code !== NO_TIE;
+}
+
+/**
+ * Ties of a unit, by owner face and place. A thickness without a tie in the kit is one problem; its joints come too, so
+ * that the spacing is judged by the joints and not by the kit.
+ */
 export function placeTies({ drafts, kit, log }: TieContext): readonly PlacedTie[] {
   const rows = ruleValue(kit, "tieRows");
   if (rows === undefined) {
@@ -55,13 +66,10 @@ export function placeTies({ drafts, kit, log }: TieContext): readonly PlacedTie[
         if (mine === undefined || theirs === undefined) continue;
         const heights = rows.filter((z) => isTied({ mine, theirs, place, z }, { draft, other, edge }));
         if (heights.length === 0) continue;
-        if (code === null) {
-          lacking.set(thickness, (lacking.get(thickness) ?? 0) + heights.length);
-          continue;
-        }
+        if (code === null) lacking.set(thickness, (lacking.get(thickness) ?? 0) + heights.length);
         const at = pointInside(owner.settled, place, pair.thickness / 2);
         found.push({
-          tie: { at, heights, faces: [owner.id, second.id], length: thickness, code },
+          tie: { at, heights, faces: [owner.id, second.id], length: thickness, code: code ?? NO_TIE },
           place,
           owner: owner.settled.index,
           other: second.settled.index,
