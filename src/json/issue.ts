@@ -27,7 +27,7 @@ export function formatIssue(issue: Issue): string {
   return `${path}: expected ${visible(issue.expected)}, found ${visible(shortened(issue.found, 2 * QUOTED_LENGTH))}.`;
 }
 
-/** Says what a value is, in at most about 60 characters: `"1200"`, `12.5`, `a list of 3`, `nothing` where it is absent. */
+/** Says what a value is, in at most about 60 characters: `"1200"`, `[0, 12.5]`, `a list of 9`, `nothing` where it is absent. */
 export function describeFound(value: Json | undefined): string {
   if (value === undefined) return "nothing";
   if (typeof value === "string") return quoted(value);

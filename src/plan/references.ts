@@ -15,14 +15,14 @@ export function checkReferences(file: JsonObject, place: Place): void {
   for (const { item: unit, at } of itemsOf(file, "units", place)) {
     for (const name of LISTS_WITH_IDS) checkOwnIds(unit, name, at);
     for (const name of LISTS_NAMING_WALLS) {
-      checkMentions({ list: itemsOf(unit, name, at), member: "wall", among: idsOf(unit, "walls", at) });
+      checkMentions({ list: itemsOf(unit, name, at), member: "wall", among: idsOf(unit, "walls") });
     }
   }
   checkOwnIds(file, "units", place);
   checkOwnIds(file, "pours", place);
-  const units = idsOf(file, "units", place);
-  checkMentions({ list: itemsOf(file, "pours", place), member: "unit", among: units });
+  const units = idsOf(file, "units");
   checkStoreyIds(file, units, place);
+  checkMentions({ list: itemsOf(file, "pours", place), member: "unit", among: units });
 }
 
 interface Item {
@@ -37,10 +37,12 @@ function itemsOf(owner: JsonObject, name: string, place: Place): readonly Item[]
   return list.flatMap((item: Json, index) => (isObject(item) ? [{ item, at: inside(at, index) }] : []));
 }
 
-function idsOf(owner: JsonObject, name: string, place: Place): ReadonlySet<Json> {
-  return new Set(
-    itemsOf(owner, name, place).flatMap(({ item }) => (typeof item.id === "string" ? [item.id] : [])),
-  );
+/** The ids of a list; null where the list or one of its items is too broken to say what may be mentioned. */
+function idsOf(owner: JsonObject, name: string): ReadonlySet<Json> | null {
+  const list = Object.hasOwn(owner, name) ? owner[name] : [];
+  if (!Array.isArray(list)) return null;
+  const ids = new Set<Json>(list.map((item: Json) => (isObject(item) ? (item.id ?? null) : null)));
+  return [...ids].every((id) => typeof id === "string") ? ids : null;
 }
 
 function checkOwnIds(owner: JsonObject, name: string, place: Place): void {
@@ -56,9 +58,10 @@ function checkOwnIds(owner: JsonObject, name: string, place: Place): void {
 function checkMentions(mentions: {
   readonly list: readonly Item[];
   readonly member: "wall" | "unit";
-  readonly among: ReadonlySet<Json>;
+  readonly among: ReadonlySet<Json> | null;
 }): void {
   const { list, member, among } = mentions;
+  if (among === null) return;
   for (const { item, at } of list) {
     const named = item[member];
     if (typeof named !== "string" || among.has(named)) continue;
@@ -68,10 +71,10 @@ function checkMentions(mentions: {
 }
 
 // Results name a unit's second storey "A@2": a unit of that very name beside A could not be told from it.
-function checkStoreyIds(file: JsonObject, units: ReadonlySet<Json>, place: Place): void {
+function checkStoreyIds(file: JsonObject, units: ReadonlySet<Json> | null, place: Place): void {
   for (const { item, at } of itemsOf(file, "units", place)) {
     const base = typeof item.id === "string" ? /^(.+)@[0-9]+$/u.exec(item.id)?.[1] : undefined;
-    if (base === undefined || !units.has(base)) continue;
+    if (base === undefined || !units?.has(base)) continue;
     fail(inside(at, "id"), `an id that cannot be taken for a storey of the unit ${base}`, item.id ?? null);
   }
 }

@@ -145,7 +145,7 @@ describe("what a checker reports", () => {
       why: "a list too long is not looked into",
       checker: list(truth, { what: "a list", greatest: 2 }),
       value: [1, 1, 1],
-      says: ["the file: expected a list (up to 2), found a list of 3."],
+      says: ["the file: expected a list (up to 2), found [1, 1, 1]."],
     },
     {
       why: "every bad item of a list",
@@ -157,7 +157,7 @@ describe("what a checker reports", () => {
       why: "three numbers for a pair",
       checker: point,
       value: [1, 2, 3],
-      says: ["the file: expected a point [x, y], found a list of 3."],
+      says: ["the file: expected a point [x, y], found [1, 2, 3]."],
     },
     {
       why: "both halves of a pair",
