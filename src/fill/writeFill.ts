@@ -19,6 +19,7 @@ import type {
   Reveal,
   Soffit,
   TieLine,
+  Totals,
   UnitFill,
 } from "./result.ts";
 
@@ -34,13 +35,7 @@ export function writeFillDocument(fill: FillDocument): string {
     version: fill.version,
     project: fill.project,
     units: fill.units.map(unitEntry),
-    totals: {
-      closures: count(fill.totals.closures),
-      narrow: count(fill.totals.narrow),
-      fillers: count(fill.totals.fillers),
-      zones: count(fill.totals.zones),
-      panels: count(fill.totals.panels),
-    },
+    totals: totalsEntry(fill.totals),
   };
   return `${JSON.stringify(file, null, 2)}\n`;
 }
@@ -66,6 +61,7 @@ function unitEntry(unit: UnitFill) {
     fittings: unit.fittings.map(fittingEntry),
     accessories: unit.accessories.map(accessoryEntry),
     bill: unit.bill.map(billEntry),
+    totals: totalsEntry(unit.totals),
     causes: unit.causes.map(causeEntry),
     problems: unit.problems.map(problemEntry),
   };
@@ -194,6 +190,16 @@ function billEntry(line: BillLine) {
     quantity: count(line.quantity),
     mass: mass(line.mass),
     area: area(line.area),
+  };
+}
+
+function totalsEntry(totals: Totals) {
+  return {
+    closures: count(totals.closures),
+    narrow: count(totals.narrow),
+    fillers: count(totals.fillers),
+    zones: count(totals.zones),
+    panels: count(totals.panels),
   };
 }
 

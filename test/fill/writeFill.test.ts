@@ -34,7 +34,7 @@ describe("layout", () => {
     {
       what: "unit",
       value: unit,
-      keys: "unit storey pours rooms faces corners reveals soffits ties fittings accessories bill causes problems",
+      keys: "unit storey pours rooms faces corners reveals soffits ties fittings accessories bill totals causes problems",
     },
     { what: "room", value: unit.rooms[0], keys: "name kind area faces" },
     {
@@ -58,6 +58,7 @@ describe("layout", () => {
     { what: "accessory", value: unit.accessories[0], keys: "code family quantity rule" },
     { what: "bill line", value: unit.bill[0], keys: "code family quantity mass area" },
     { what: "problem", value: unit.problems[0], keys: "severity kind message where" },
+    { what: "unit's totals", value: unit.totals, keys: "closures narrow fillers zones panels" },
     { what: "totals", value: read(everything).totals, keys: "closures narrow fillers zones panels" },
   ])("puts the members of a $what in the agreed order", ({ value, keys }) => {
     expect(Object.keys(value).join(" ")).toBe(keys);
