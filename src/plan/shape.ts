@@ -38,7 +38,7 @@ import type {
 } from "./project.ts";
 
 /** The most walls in a unit; the most of anything else in one too. */
-export const MAX_WALLS = 20_000;
+const MAX_WALLS = 20_000;
 const MAX_UNITS = 1_000;
 const MAX_POURS = 10_000;
 const MAX_POINTS = 10_000;
@@ -183,7 +183,10 @@ const file = object("a project", {
   kit: required(textOr(text({ what: "the name of a kit", least: 1, greatest: 200 }), anyObject)),
   units: required(list(unit, { what: "a list of units", least: 1, greatest: MAX_UNITS })),
   pours: optional(list(pour, { what: "a list of pours", greatest: MAX_POURS }), []),
-  stock: optional(table("a stock (an object of counts by piece code)", pieceCode, pieceCount), bareObject<number>()),
+  stock: optional(
+    table("a stock (an object of counts by piece code)", pieceCode, pieceCount),
+    bareObject<number>(),
+  ),
   buy: optional(truth, true),
   objective: optional(objective, DEFAULT_OBJECTIVE),
   concrete: optional(anyObject, bareObject<Json>()),

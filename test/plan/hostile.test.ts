@@ -325,4 +325,17 @@ describe("one place spoiled", () => {
     const found = issuesOf(without(keys)).find((issue) => issue.path === pathOf(keys));
     expect(found).toMatchObject({ found: "nothing" });
   });
+
+  it.each(["walls", "openings", "slabs", "slabOpenings", "services", "controlLines"] as const)(
+    "two of one id among the %s",
+    (list) => {
+      const [first] = SOUND.units[0][list];
+      const issues = issuesOf(
+        spoiled([...A, list], JSON.stringify([first, { ...first, id: "other" }, first])),
+      );
+      expect(issues.map((issue) => [issue.path, issue.expected])).toEqual([
+        [`units[0].${list}[2].id`, `an id of its own, for ${list}[0] has this one`],
+      ]);
+    },
+  );
 });

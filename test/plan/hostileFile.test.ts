@@ -148,7 +148,7 @@ describe("files made to be too much", () => {
       });
       expect(JSON.stringify(issue).length).toBeLessThan(400);
     },
-    3_000,
+    10_000,
   );
 
   it("20,000 walls wrong in two ways give fifty issues, each at a place of its own", () => {

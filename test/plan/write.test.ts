@@ -128,6 +128,64 @@ describe("how a file looks", () => {
     expect(writeProject(read(wordy))).toBe(SMALL);
   });
 
+  it("of a file that says every default, keeps only what is required", () => {
+    const wordy = {
+      ...{ format: "panelwright-project", version: 1, name: "", revision: "", language: "en" },
+      ...{ storey: { clearHeight: 2400, slab: 0 }, kit: "demo", pours: [], stock: {}, buy: true },
+      ...{
+        objective: { handling: 0.6, closure: 500, closurePerMm: 0.3, distinctSize: 0 },
+        concrete: {},
+        loads: {},
+      },
+      units: [
+        {
+          id: "A",
+          name: "",
+          walls: [{ id: "w1", from: [0, 0], to: [9000, 0], thickness: 100, justify: "centre" }],
+          openings: [{ id: "d1", wall: "w1", at: 0, width: 900, sill: 0, head: 2100, formed: "band" }],
+          rooms: [{ name: "Hall", at: [0, 900], soffitDrop: 0 }],
+          services: [
+            {
+              id: "s1",
+              path: [
+                [0, 0],
+                [9, 9],
+              ],
+              clearance: 60,
+            },
+          ],
+          slabs: [],
+          slabOpenings: [],
+          controlLines: [],
+          pinned: [],
+        },
+      ],
+    };
+    expect(JSON.parse(writeProject(read(JSON.stringify(wordy))))).toEqual({
+      format: "panelwright-project",
+      version: 1,
+      storey: { clearHeight: 2400, slab: 0 },
+      kit: "demo",
+      units: [
+        {
+          id: "A",
+          walls: [{ id: "w1", from: [0, 0], to: [9000, 0], thickness: 100 }],
+          openings: [{ id: "d1", wall: "w1", at: 0, width: 900, sill: 0, head: 2100 }],
+          rooms: [{ name: "Hall", at: [0, 900] }],
+          services: [
+            {
+              id: "s1",
+              path: [
+                [0, 0],
+                [9, 9],
+              ],
+            },
+          ],
+        },
+      ],
+    });
+  });
+
   it("writes no minus zero", () => {
     const project = read(SMALL);
     const unit = project.units[0]!;
