@@ -22,9 +22,15 @@ export type Billed = Pick<
 export function billOf(unit: Billed, book: Pick<PieceBook, "entry">): readonly BillLine[] {
   const lines = new Map<string, Line>();
   const counted = new Set<string>();
-  const add = (piece: string | null, code: string, { family, quantity = 1, area = 0 }: Addition) => {
-    const line = lines.get(code) ?? { code, family, quantity: 0, area: 0 };
+  const lineOf = (code: string, family: Family): Line => {
+    const known = lines.get(code);
+    if (known !== undefined) return known;
+    const line = { code, family, quantity: 0, area: 0 };
     lines.set(code, line);
+    return line;
+  };
+  const add = (piece: string | null, code: string, { family, quantity = 1, area = 0 }: Addition) => {
+    const line = lineOf(code, family);
     line.area += area;
     // A corner or a connector stands on two faces under one number: its areas add up, it counts once.
     if (piece !== null && counted.has(piece)) return;

@@ -1,43 +1,53 @@
-// The vertical joints of a face: where a piece ends and another begins, and over which heights.
+// The vertical joints of a face: where a piece ends and another begins, and at which tie rows both are there.
+//
+// Rows are kept as bits, one for each tie row: a joint of two faces is tied where all four bits are set. That asks one
+// comparison of a joint, where a walk over heights would ask dozens.
 
 import type { Mm } from "../units.ts";
 import type { FaceDraft } from "./faceDraft.ts";
-import { placeAt } from "./onFace.ts";
 
-interface Span {
-  readonly low: Mm;
-  readonly high: Mm;
+/** Most rows that fit the bits of a whole number. */
+export const MOST_ROWS = 30;
+
+/** Rows, as bits, at which a piece ends at a place, and at which one begins there, going up the line. */
+export interface FaceJoints {
+  readonly ends: ReadonlyMap<Mm, number>;
+  readonly begins: ReadonlyMap<Mm, number>;
 }
 
-/** What meets at one place: the heights of the pieces that end there from below and begin there, along the line. */
-export interface Joint {
-  readonly before: Span[];
-  readonly after: Span[];
+/** The rows strictly inside a height, as bits. */
+export function rowBits(rows: readonly Mm[], low: Mm, high: Mm): number {
+  let bits = 0;
+  rows.forEach((z, k) => {
+    if (low < z && z < high) bits |= 1 << k;
+  });
+  return bits;
 }
 
-/** Joints by place on the line of wall. Connectors and caps are left out: none of their joints need match. */
-export function jointsOf(face: FaceDraft): ReadonlyMap<Mm, Joint> {
-  const joints = new Map<Mm, Joint>();
-  const at = (place: Mm): Joint => {
-    const known = joints.get(place);
-    if (known !== undefined) return known;
-    const made: Joint = { before: [], after: [] };
-    joints.set(place, made);
-    return made;
-  };
-  for (const piece of face.pieces) {
-    if (piece.z >= face.profile.top) continue;
-    const a = placeAt(face.settled, piece.x);
-    const b = placeAt(face.settled, piece.x + piece.width);
-    const span = { low: piece.z, high: piece.z + piece.height };
-    at(Math.min(a, b)).after.push(span);
-    at(Math.max(a, b)).before.push(span);
+/** Joints of a face by place. Connectors and caps are left out: none of their joints need match. */
+export function jointsOf(face: FaceDraft, rows: readonly Mm[]): FaceJoints {
+  const ends = new Map<Mm, number>();
+  const begins = new Map<Mm, number>();
+  const { isReversed, low, high } = face.settled;
+  let lastZ = -1;
+  let lastHeight = -1;
+  let bits = 0;
+  for (const { x, z, width, height } of face.pieces) {
+    if (z >= face.profile.top) continue;
+    if (z !== lastZ || height !== lastHeight) {
+      bits = rowBits(rows, z, z + height);
+      lastZ = z;
+      lastHeight = height;
+    }
+    if (bits === 0) continue;
+    const from = isReversed ? high - x - width : low + x;
+    begins.set(from, (begins.get(from) ?? 0) | bits);
+    ends.set(from + width, (ends.get(from + width) ?? 0) | bits);
   }
-  return joints;
+  return { ends, begins };
 }
 
-/** Whether the face has a piece on both sides of the joint at height `z`. */
-export function hasPiecesAt(joint: Joint, z: Mm): boolean {
-  const holds = ({ low, high }: Span) => low < z && z < high;
-  return joint.before.some(holds) && joint.after.some(holds);
+/** Rows at which the face has a piece on both sides of a place, as bits. */
+export function rowsAt(joints: FaceJoints, place: Mm): number {
+  return (joints.ends.get(place) ?? 0) & (joints.begins.get(place) ?? 0);
 }

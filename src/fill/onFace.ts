@@ -10,11 +10,6 @@ export function xOf(face: SettledFace, low: Mm, high: Mm): Mm {
   return face.isReversed ? face.high - high : low - face.low;
 }
 
-/** The place of an x on the face. */
-export function placeAt(face: SettledFace, x: Mm): Mm {
-  return face.isReversed ? face.high - x : face.low + x;
-}
-
 /** The point of the face's own line at a place, coordinates to 0.001 mm. */
 export function pointAt(face: SettledFace, place: Mm): Position {
   const [dx, dy] = face.direction;

@@ -5,8 +5,7 @@
 
 import { type Kit, ruleValue } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
-import type { DraftPiece, FaceDraft } from "./faceDraft.ts";
-import { placeAt } from "./onFace.ts";
+import type { FaceDraft } from "./faceDraft.ts";
 import { counted, type ProblemLog } from "./problems.ts";
 import { ownerFirst, type PlacedTie } from "./ties.ts";
 
@@ -79,10 +78,8 @@ interface RowStretch {
 
 // Walks the pieces that stand in a row from low to high, breaking wherever something restrains them.
 function stretchesAt(draft: FaceDraft, z: Mm, ties: ReadonlyMap<Mm, readonly Mm[]>): readonly RowStretch[] {
-  const pieces = draft.pieces
-    .filter((piece) => piece.z < z && z < piece.z + piece.height && piece.z < draft.profile.top)
-    .map((piece) => ({ piece, ...placesOf(draft, piece) }))
-    .sort((a, b) => a.low - b.low);
+  const { isReversed, low: faceLow, high: faceHigh } = draft.settled;
+  const { pieces } = draft;
   const found: RowStretch[] = [];
   let from: Mm | null = null;
   let length = 0;
@@ -92,7 +89,11 @@ function stretchesAt(draft: FaceDraft, z: Mm, ties: ReadonlyMap<Mm, readonly Mm[
     from = null;
     length = 0;
   };
-  for (const { piece, low, high } of pieces) {
+  for (let k = 0; k < pieces.length; k++) {
+    const piece = pieces[isReversed ? pieces.length - 1 - k : k]!;
+    if (piece.z >= z || z >= piece.z + piece.height || piece.z >= draft.profile.top) continue;
+    const low = isReversed ? faceHigh - piece.x - piece.width : faceLow + piece.x;
+    const high = low + piece.width;
     if (low !== reached) close(reached); // a jamb, or something unfilled that has its own problem
     reached = high;
     if (piece.family === "inside-corner") {
@@ -105,12 +106,6 @@ function stretchesAt(draft: FaceDraft, z: Mm, ties: ReadonlyMap<Mm, readonly Mm[
   }
   close(reached);
   return found;
-}
-
-function placesOf(draft: FaceDraft, piece: DraftPiece): { low: Mm; high: Mm } {
-  const a = placeAt(draft.settled, piece.x);
-  const b = placeAt(draft.settled, piece.x + piece.width);
-  return a < b ? { low: a, high: b } : { low: b, high: a };
 }
 
 /** Files tie rows off the hole pattern, and a topmost row too far below the top of the panels. */

@@ -8,9 +8,8 @@ import { type Kit, ruleValue } from "../kit/kit.ts";
 import { tieOf } from "../kit/ties.ts";
 import { type Mm, roundTo } from "../units.ts";
 import type { FaceDraft } from "./faceDraft.ts";
-import { hasPiecesAt, type Joint, jointsOf } from "./joints.ts";
+import { type FaceJoints, jointsOf, MOST_ROWS, rowsAt } from "./joints.ts";
 import { pointInside } from "./onFace.ts";
-import type { ClosurePart } from "./parts.ts";
 import { counted, lengthText, type ProblemLog } from "./problems.ts";
 import type { TieLine } from "./result.ts";
 import type { SettledOpening } from "./settled.ts";
@@ -48,8 +47,14 @@ export function placeTies({ drafts, kit, log }: TieContext): readonly PlacedTie[
     log.add("warning", "missing-rule", "The kit gives no tie rows (rule tieRows): no ties are placed.", {});
     return [];
   }
+  if (rows.length > MOST_ROWS) {
+    const message = `The kit gives ${rows.length} tie rows; at most ${MOST_ROWS} can be placed: take some away.`;
+    log.add("error", "missing-rule", message, {});
+    return [];
+  }
   const edge = ruleValue(kit, "tieEdge") ?? 0;
-  const joints = drafts.map(jointsOf);
+  const joints = drafts.map((draft) => jointsOf(draft, rows));
+  const heightsOf = heightsByBits(rows);
   const lacking = new Map<Mm, number>();
   const found: PlacedTie[] = [];
   for (const draft of drafts) {
@@ -59,17 +64,20 @@ export function placeTies({ drafts, kit, log }: TieContext): readonly PlacedTie[
       const other = drafts[pair.face]!;
       const [owner, second] = ownerFirst(draft, other);
       const thickness = roundTo(pair.thickness, 0);
-      const code = tieOf(kit, thickness)?.code ?? null;
-      for (const place of sharedPlaces(draft, other, pair)) {
-        const mine = joints[index]!.get(place);
-        const theirs = joints[other.settled.index]!.get(place);
-        if (mine === undefined || theirs === undefined) continue;
-        const heights = rows.filter((z) => isTied({ mine, theirs, place, z }, { draft, other, edge }));
-        if (heights.length === 0) continue;
-        if (code === null) lacking.set(thickness, (lacking.get(thickness) ?? 0) + heights.length);
+      const code = tieOf(kit, thickness)?.code ?? NO_TIE;
+      const faces = [owner.id, second.id] as const;
+      for (const [place, bits] of sharedRows(draft, other, {
+        pair,
+        mine: joints[index]!,
+        theirs: joints[pair.face]!,
+      })) {
+        const clear = bits & ~rowsNearOpenings(draft, other, { place, rows, edge });
+        if (clear === 0) continue;
+        const heights = heightsOf(clear);
+        if (code === NO_TIE) lacking.set(thickness, (lacking.get(thickness) ?? 0) + heights.length);
         const at = pointInside(owner.settled, place, pair.thickness / 2);
         found.push({
-          tie: { at, heights, faces: [owner.id, second.id], length: thickness, code: code ?? NO_TIE },
+          tie: { at, heights, faces, length: thickness, code },
           place,
           owner: owner.settled.index,
           other: second.settled.index,
@@ -96,44 +104,63 @@ export function ownerFirst(a: FaceDraft, b: FaceDraft): readonly [FaceDraft, Fac
   return a.settled.index < b.settled.index ? [a, b] : [b, a];
 }
 
-// Places on the line where the two faces stand opposite each other, by place.
-function sharedPlaces(draft: FaceDraft, other: FaceDraft, pair: { start: Mm; end: Mm }): readonly Mm[] {
-  const face = draft.settled;
-  const low = (face.isReversed ? face.drawnHigh - pair.end : face.drawnLow + pair.start) - SETTLING;
-  const high = (face.isReversed ? face.drawnHigh - pair.start : face.drawnLow + pair.end) + SETTLING;
-  const places = new Set<Mm>();
-  const add = (place: Mm) => {
-    if (place >= low && place <= high) places.add(place);
+// Tie lines repeat the same few sets of rows thousands of times: they share one list each.
+function heightsByBits(rows: readonly Mm[]): (bits: number) => readonly Mm[] {
+  const known = new Map<number, readonly Mm[]>();
+  return (bits) => {
+    const before = known.get(bits);
+    if (before !== undefined) return before;
+    const heights = rows.filter((_, k) => (bits & (1 << k)) !== 0);
+    known.set(bits, heights);
+    return heights;
   };
-  for (const part of draft.parts) {
-    add(part.low);
-    add(part.high);
-  }
-  // Joints of bands lie between the jambs and are shared by both faces.
-  for (const piece of draft.pieces) {
-    add(face.isReversed ? face.high - piece.x : face.low + piece.x);
-    add(face.isReversed ? face.high - piece.x - piece.width : face.low + piece.x + piece.width);
-  }
-  for (const skipped of [...closingSides(draft), ...closingSides(other)]) places.delete(skipped);
-  return [...places].sort((a, b) => a - b);
 }
 
 const SETTLING = 2.5; // mm: how far a settled place may lie from the drawn one
 
-// A closure counts as one joint: it is tied on its side away from the closing end.
-function closingSides(draft: FaceDraft): readonly Mm[] {
-  return draft.parts
-    .filter((part): part is ClosurePart => part.kind === "closure" && !part.isZone)
-    .map((part) => (part.closingSide === "low" ? part.low : part.high));
+// Places at which both faces have a joint, with its rows as bits, by place.
+function sharedRows(
+  draft: FaceDraft,
+  other: FaceDraft,
+  { pair, mine, theirs }: { pair: { start: Mm; end: Mm }; mine: FaceJoints; theirs: FaceJoints },
+): readonly (readonly [Mm, number])[] {
+  const face = draft.settled;
+  const low = (face.isReversed ? face.drawnHigh - pair.end : face.drawnLow + pair.start) - SETTLING;
+  const high = (face.isReversed ? face.drawnHigh - pair.start : face.drawnLow + pair.end) + SETTLING;
+  const found: (readonly [Mm, number])[] = [];
+  for (const place of mine.begins.keys()) {
+    if (place < low || place > high) continue;
+    const bits = rowsAt(mine, place) & rowsAt(theirs, place);
+    if (bits !== 0 && !isClosingSide(draft, place) && !isClosingSide(other, place)) found.push([place, bits]);
+  }
+  return found.sort(([a], [b]) => a - b);
 }
 
-function isTied(
-  { mine, theirs, place, z }: { mine: Joint; theirs: Joint; place: Mm; z: Mm },
-  { draft, other, edge }: { draft: FaceDraft; other: FaceDraft; edge: Mm },
-): boolean {
-  if (!hasPiecesAt(mine, z) || !hasPiecesAt(theirs, z)) return false;
-  const clear = (opening: SettledOpening) => distanceTo(opening, place, z) >= edge;
-  return draft.settled.openings.every(clear) && other.settled.openings.every(clear);
+// A closure counts as one joint: it is tied on its side away from the closing end.
+function isClosingSide(draft: FaceDraft, place: Mm): boolean {
+  return draft.parts.some(
+    (part) =>
+      part.kind === "closure" &&
+      !part.isZone &&
+      (part.closingSide === "low" ? part.low : part.high) === place,
+  );
+}
+
+function rowsNearOpenings(
+  draft: FaceDraft,
+  other: FaceDraft,
+  { place, rows, edge }: { place: Mm; rows: readonly Mm[]; edge: Mm },
+): number {
+  let bits = 0;
+  for (const face of [draft.settled, other.settled]) {
+    for (const opening of face.openings) {
+      if (place < opening.low - edge || place > opening.high + edge) continue;
+      rows.forEach((z, k) => {
+        if (distanceTo(opening, place, z) < edge) bits |= 1 << k;
+      });
+    }
+  }
+  return bits;
 }
 
 function distanceTo({ placed, low, high }: SettledOpening, place: Mm, z: Mm): number {
