@@ -1,6 +1,6 @@
 // The command line without the process: words in, an exit code out, everything else through `io`.
 
-import packageFile from "../../package.json" with { type: "json" };
+import { version } from "../../package.json";
 import { readArguments } from "./args.ts";
 import { type ExitCode, runFill } from "./commands/fill.ts";
 import type { FillTools } from "./fillTools.ts";
@@ -30,12 +30,12 @@ async function run(argv: readonly string[], io: Io, tools: FillTools): Promise<E
     case "help":
       return say(io, parsed.command === null ? overview() : commandHelp(parsed.command));
     case "version":
-      return say(io, `${packageFile.version}\n`);
+      return say(io, `${version}\n`);
     case "bad-usage":
       await io.err(parsed.message);
       return 2;
     case "not-built":
-      await io.err(`"${parsed.command.name}" is not built yet in version ${packageFile.version}.\n`);
+      await io.err(`"${parsed.command.name}" is not built yet in version ${version}.\n`);
       return 2;
     case "run":
       return runFill(

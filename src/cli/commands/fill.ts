@@ -5,6 +5,7 @@
 import { billCsv } from "../../fill/billCsv.ts";
 import type { FillDocument } from "../../fill/result.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
+import { MAX_ISSUES } from "../../json/issue.ts";
 import type { Kit } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { fileNames } from "../fileNames.ts";
@@ -110,14 +111,9 @@ async function write(
   return json === null || json === "-" ? io.out(text) : written;
 }
 
-/** So many faults in full; the rest are most often the same ones again. */
-const MOST_FAULTS = 20;
-
 function faultList(name: string, faults: readonly string[]): string {
-  const shown = faults.slice(0, MOST_FAULTS).map((fault) => `  ${fault}\n`);
-  const more = faults.length - shown.length;
-  const rest = more > 0 ? `  … and ${more} more.\n` : "";
-  return `${name} is not a project that can be filled:\n${shown.join("")}${rest}`;
+  const rest = faults.length < MAX_ISSUES ? "" : "  … and perhaps more: reading stopped here.\n";
+  return `${name} is not a project that can be filled:\n${faults.map((fault) => `  ${fault}\n`).join("")}${rest}`;
 }
 
 function warningList(...reads: readonly Read<unknown>[]): string {
