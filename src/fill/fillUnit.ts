@@ -6,7 +6,7 @@ import { insideCornerAt } from "../kit/corners.ts";
 import { type Kit, ruleValue } from "../kit/kit.ts";
 import type { Outline } from "../plan/face.ts";
 import { buildOutline } from "../plan/outline.ts";
-import type { Storey, Unit } from "../plan/project.ts";
+import type { FillerPlace, Storey, Unit } from "../plan/project.ts";
 import { type Mm, roundTo } from "../units.ts";
 import { countAccessories } from "./accessories.ts";
 import { billOf } from "./bill.ts";
@@ -21,12 +21,11 @@ import { placeFittings } from "./fittings.ts";
 import { type FormedFace, formedFaces } from "./formedFace.ts";
 import { narrowUnder, tableOf } from "./kitTables.ts";
 import { xOf } from "./onFace.ts";
-import type { FillerPlace } from "./order.ts";
 import { countColumns, type FacePart } from "./parts.ts";
 import { createPieceBook, type PieceBook } from "./pieceBook.ts";
 import { placePins } from "./pins.ts";
 import { createProblemLog, type ProblemLog } from "./problems.ts";
-import { type Profile, profilesOf } from "./profile.ts";
+import { type Profile, profilesOf, soffitDropOf } from "./profile.ts";
 import type { FaceOpening, FacePiece, FilledFace, FilledRoom, Problem, UnitFill } from "./result.ts";
 import { placeReveals } from "./reveals.ts";
 import { type Settled, type SettledFace, settle } from "./settled.ts";
@@ -80,7 +79,8 @@ export function fillUnit(input: FillInput): FilledUnit {
 }
 
 function clearHeightAt(face: FormedFace, outline: Outline, storey: Storey): Mm {
-  const drop = face.exposure === "room" && face.room !== null ? outline.rooms[face.room]!.soffitDrop : 0;
+  const drop =
+    face.exposure === "room" && face.room !== null ? soffitDropOf(outline.rooms[face.room]!, storey) : 0;
   return storey.clearHeight - drop;
 }
 
@@ -184,7 +184,7 @@ function openingsOn(face: SettledFace): readonly FaceOpening[] {
 }
 
 function assemble(
-  { unit, kit }: FillInput,
+  { unit, kit, storey }: FillInput,
   stage: Stage & {
     drafts: readonly FaceDraft[];
     stretches: Parameters<typeof gatherCauses>[1];
@@ -202,7 +202,7 @@ function assemble(
   checkTieSpacing({ drafts, ties: joints, kit, log });
   checkTieRows({ drafts, kit, log });
   checkRings({ outline, drafts, kit, tableFor: (face) => tableOf(kit, drafts[face]!.profile.heights), log });
-  checkSite({ outline, unit, drafts, ties, kit, leg, log });
+  checkSite({ outline, unit, storey, drafts, ties, kit, leg, log });
   const listed = {
     faces,
     corners,

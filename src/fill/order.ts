@@ -8,6 +8,7 @@
 // The narrow pieces stand where the ring closes: last in, first out. Which end is the closing end, the caller
 // knows.
 
+import type { FillerPlace } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 
 /** One piece of the sequence. */
@@ -15,12 +16,6 @@ export interface OrderedPiece {
   readonly width: Mm;
   readonly kind: "panel" | "closure";
 }
-
-/**
- * Where fillers stand. "corner" (the rule): at the closing end. "middle": between the standard panels, which
- * then stand at both ends. "jamb": at the end away from the closing end.
- */
-export type FillerPlace = "corner" | "middle" | "jamb";
 
 export interface OrderOptions {
   /** Whether an inside corner of either face stands at the closing end. */

@@ -11,7 +11,7 @@ import { capHeights } from "../kit/caps.ts";
 import { connectorHeights } from "../kit/connectors.ts";
 import type { Kit } from "../kit/kit.ts";
 import { offersAt, panelHeights } from "../kit/offers.ts";
-import type { Outline } from "../plan/face.ts";
+import type { Outline, Room } from "../plan/face.ts";
 import type { Storey } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import type { FormedFace } from "./formedFace.ts";
@@ -51,7 +51,8 @@ export function profilesOf(context: ProfileContext): readonly Profile[] {
   const noStack = new Map<Mm, number>();
   const made = new Map<string, Profile>();
   return faces.map((face) => {
-    const drop = face.exposure === "room" ? outline.rooms[face.room ?? 0]!.soffitDrop : 0;
+    const drop =
+      face.exposure === "room" && face.room !== null ? soffitDropOf(outline.rooms[face.room]!, storey) : 0;
     const isInner = face.exposure === "room" || face.exposure === "under-slab" || storey.slab === 0;
     const key = `${isInner} ${drop} ${face.room}`;
     const known = made.get(key);
@@ -65,6 +66,13 @@ export function profilesOf(context: ProfileContext): readonly Profile[] {
     return profile;
   });
 }
+
+/** How far a room's soffit lies below the storey's; a drop that leaves no room to stand in counts as none. */
+export function soffitDropOf(room: Room, storey: Storey): Mm {
+  return room.soffitDrop < storey.clearHeight - LEAST_CLEAR ? room.soffitDrop : 0;
+}
+
+const LEAST_CLEAR = 300; // mm: the least storey a project may have
 
 const remembered = new WeakMap<Kit, Map<string, Stack>>();
 

@@ -3,11 +3,12 @@
 
 import { type Kit, ruleValue } from "../kit/kit.ts";
 import type { Outline } from "../plan/face.ts";
-import type { Position, Unit } from "../plan/project.ts";
+import type { Position, Storey, Unit } from "../plan/project.ts";
 import { type Mm, roundTo } from "../units.ts";
 import { clearBetween, nearestPair } from "./clearances.ts";
 import type { FaceDraft } from "./faceDraft.ts";
 import { counted, lengthText, type ProblemLog } from "./problems.ts";
+import { soffitDropOf } from "./profile.ts";
 import type { SettledFace } from "./settled.ts";
 import type { PlacedTie } from "./ties.ts";
 
@@ -19,6 +20,7 @@ const PIN_ROOM = 80;
 export interface SiteContext {
   readonly outline: Outline;
   readonly unit: Unit;
+  readonly storey: Storey;
   readonly drafts: readonly FaceDraft[];
   readonly kit: Kit;
   readonly ties: readonly PlacedTie[];
@@ -28,6 +30,7 @@ export interface SiteContext {
 
 /** Files the findings, rooms first, then wall ends, openings, services. */
 export function checkSite(context: SiteContext): void {
+  checkSoffitDrops(context);
   const depth = ruleValue(context.kit, "frameDepth");
   checkUnnamedRooms(context);
   checkServices(context);
@@ -44,6 +47,19 @@ export function checkSite(context: SiteContext): void {
   checkNarrowRooms(context, depth);
   checkWallEnds(context, depth);
   checkNarrowOpenings(context, depth);
+}
+
+function checkSoffitDrops({ outline, storey, log }: SiteContext): void {
+  for (const room of outline.rooms) {
+    if (room.soffitDrop === soffitDropOf(room, storey)) continue;
+    log.add(
+      "error",
+      "soffit-drop",
+      `The soffit of ${room.name} is dropped by ${lengthText(room.soffitDrop)} mm of ${lengthText(storey.clearHeight)}: no ` +
+        `room is left under it; make the drop smaller. It is filled without a drop.`,
+      { room: room.name },
+    );
+  }
 }
 
 function facesOfRooms({ drafts }: SiteContext): ReadonlyMap<number, readonly FaceDraft[]> {

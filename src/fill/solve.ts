@@ -1,10 +1,11 @@
 // Covers every stretch of every face: intervals on both faces at once, zones on one.
 
+import type { FillerPlace } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import { closingEnd, zoneClosureSide } from "./closingEnd.ts";
 import { coverInterval } from "./cover.ts";
 import type { CoverTable } from "./coverTable.ts";
-import { type FillerPlace, type OrderedPiece, orderFromClosingEnd } from "./order.ts";
+import { type OrderedPiece, orderFromClosingEnd } from "./order.ts";
 import type { FacePart } from "./parts.ts";
 import { coverPinned } from "./pinnedCover.ts";
 import type { PlacedPin } from "./pins.ts";

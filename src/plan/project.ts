@@ -114,6 +114,12 @@ export interface Objective extends Extended {
   readonly distinctSize: number;
 }
 
+/**
+ * Where fillers stand in an interval. "corner" (the rule): at the closing end. "middle": between the standard panels,
+ * which then stand at both ends. "jamb": at the end away from the closing end.
+ */
+export type FillerPlace = "corner" | "middle" | "jamb";
+
 export type Language = "en" | "es" | "pt";
 
 export interface Project {
@@ -128,6 +134,7 @@ export interface Project {
   readonly pours: readonly Pour[];
   readonly stock: { readonly [code: string]: number };
   readonly buy: boolean;
+  readonly fillers: FillerPlace;
   readonly objective: Objective;
   /** Inputs of the checks, kept as they came. */
   readonly concrete: JsonObject;

@@ -188,6 +188,7 @@ const file = object("a project", {
     bareObject<number>(),
   ),
   buy: optional(truth, true),
+  fillers: optional(oneOf("corner", "middle", "jamb"), "corner"),
   objective: optional(objective, DEFAULT_OBJECTIVE),
   concrete: optional(anyObject, bareObject<Json>()),
   loads: optional(anyObject, bareObject<Json>()),

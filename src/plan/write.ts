@@ -27,6 +27,7 @@ export function writeProject(project: Project): string {
       pours: filled(project.pours.map(pourMembers)),
       stock: filled(project.stock),
       buy: unless(project.buy, true),
+      fillers: unless(project.fillers, "corner"),
       objective: filled(objectiveMembers(project.objective)),
       concrete: filled(project.concrete),
       loads: filled(project.loads),

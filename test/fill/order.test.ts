@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type FillerPlace, orderFromClosingEnd } from "../../src/fill/order.ts";
+import { orderFromClosingEnd } from "../../src/fill/order.ts";
+import type { FillerPlace } from "../../src/plan/project.ts";
 
 const isStandard = (width: number): boolean => width === 600 || width === 450;
 

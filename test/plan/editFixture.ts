@@ -47,6 +47,7 @@ export function projectOf(units: readonly Unit[], more: Partial<Project> = {}): 
     pours: [],
     stock: {},
     buy: true,
+    fillers: "corner",
     objective: { handling: 0.6, closure: 500, closurePerMm: 0.3, distinctSize: 0 },
     concrete: {},
     loads: {},

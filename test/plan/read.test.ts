@@ -54,6 +54,7 @@ describe("what stands for a member left out", () => {
       pours: [],
       stock: {},
       buy: true,
+      fillers: "corner",
       objective: { handling: 0.6, closure: 500, closurePerMm: 0.3, distinctSize: 0 },
       concrete: {},
       loads: {},

@@ -21,7 +21,7 @@ import type {
 /** Names the file format knows; an unknown member has another. */
 const KNOWN = new Set(
   (
-    "format version name revision language storey kit units pours stock buy objective concrete loads id walls " +
+    "format version name revision language storey kit units pours stock buy fillers objective concrete loads id walls " +
     "openings rooms slabs slabOpenings services controlLines pinned from to thickness justify wall at width sill " +
     "head formed kind soffitDrop outline path clearance widths unit mirror day clearHeight slab handling closure " +
     "closurePerMm distinctSize"
@@ -181,6 +181,7 @@ function settings(units: readonly Unit[]): fc.Arbitrary<Project> {
     pours: each(3, (id) => pour(id, names)),
     stock: fc.dictionary(words(1), fc.nat(1_000), { maxKeys: 3 }),
     buy: fc.boolean(),
+    fillers: fc.constantFrom("corner", "middle", "jamb"),
     objective: extended(
       fc.record({
         handling: weight(0.6),
