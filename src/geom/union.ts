@@ -21,6 +21,7 @@ export type Union = (rings: readonly Ring[]) => Ring[];
 const DECIMALS = 4; // the library works in whole steps of 1e-4 mm
 const CLOSE = 1.0002; // mm on either side: a gap of exactly 2 mm, rounded to the steps, is closed as well
 const MITER_LIMIT = 40; // keeps inside corners of the outline sharp down to 3°
+const LEAST_EDGE = 1e-3; // mm; an edge made by rounding points anywhere, and moving it sideways would raise a spike
 const LEAST_AREA = 1; // mm²; anything smaller is a rounding sliver
 
 /**
@@ -45,10 +46,12 @@ function unite(library: MainModule, rings: readonly Ring[]): Ring[] {
   const { Miter } = library.JoinType;
   const { Polygon } = library.EndType;
   const joined = library.UnionSelfD(input, library.FillRule.Positive, DECIMALS);
-  const grown = library.InflatePathsD(joined, CLOSE, Miter, Polygon, MITER_LIMIT, DECIMALS, 0);
-  const closed = library.InflatePathsD(grown, -CLOSE, Miter, Polygon, MITER_LIMIT, DECIMALS, 0);
+  const plain = library.SimplifyPathsD(joined, LEAST_EDGE, true);
+  const grown = library.InflatePathsD(plain, CLOSE, Miter, Polygon, MITER_LIMIT, DECIMALS, 0);
+  const plainGrown = library.SimplifyPathsD(grown, LEAST_EDGE, true);
+  const closed = library.InflatePathsD(plainGrown, -CLOSE, Miter, Polygon, MITER_LIMIT, DECIMALS, 0);
   const outline = readRings(closed).filter((ring) => Math.abs(ringArea(ring)) >= LEAST_AREA);
-  for (const paths of [input, joined, grown, closed]) paths.delete();
+  for (const paths of [input, joined, plain, grown, plainGrown, closed]) paths.delete();
   return outline;
 }
 

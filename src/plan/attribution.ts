@@ -6,8 +6,8 @@
 //                 └───────────────●
 
 import { type Interval, overlap, subtractIntervals } from "../geom/intervals.ts";
-import { alongLine, asideOfLine, type Line, pointAt } from "../geom/line.ts";
-import type { Point } from "../geom/point.ts";
+import { alongLine, asideOfLine, pointAt } from "../geom/line.ts";
+import type { Mm } from "../units.ts";
 import type { BodyEdge } from "./body.ts";
 import { type DrawnWall, namedSide } from "./drawnWall.ts";
 import type { FaceWall, WallSide } from "./face.ts";
@@ -24,26 +24,39 @@ export interface FaceEdge extends Interval {
 }
 
 const LEAST_COSINE = 0.99;
+const LEAST_SLOPE = 1e-9; // below this an edge is parallel to the face
 
 /** The body sides of each face, by start, then end, then wall. Ends stand only where no side does. */
 export function attributeFaces(faces: readonly FaceDraft[], traced: TracedOutline): FaceEdge[][] {
   return faces.map((face) => {
     const near = traced.index.near(face.from, face.to, TIE_TOLERANCE + ROUNDING);
     const found: FaceEdge[] = [];
+    const partly: FaceEdge[] = [];
     for (const edge of near) {
       const stretch = stretchOnFace(face, traced.edges[edge]!);
       if (stretch === null) continue;
       const { wall, side } = traced.edges[edge]!;
-      found.push({ ...stretch, wall, side, edge });
+      (stretch.isWhole ? found : partly).push({ ...placed(stretch, face), wall, side, edge });
     }
     const sides = found.filter(isLengthwise);
-    const ends = found.filter((part) => !isLengthwise(part));
-    const least = Math.min(TIE_TOLERANCE, face.length / 2);
-    const open = ends.flatMap((end) =>
-      subtractIntervals(end, sides, least).map((rest) => ({ ...end, ...rest })),
+    const ends = uncovered(
+      found.filter((part) => !isLengthwise(part)),
+      sides,
+      face,
     );
-    return [...sides, ...open].sort((a, b) => a.start - b.start || a.end - b.end || a.edge - b.edge);
+    // A side that leaves the face at a slant counts only where nothing else accounts for the face.
+    const slanting = uncovered(partly, [...sides, ...ends], face);
+    return [...sides, ...ends, ...slanting].sort(
+      (a, b) => a.start - b.start || a.end - b.end || a.edge - b.edge,
+    );
   });
+}
+
+function uncovered(parts: readonly FaceEdge[], covering: readonly FaceEdge[], face: FaceDraft): FaceEdge[] {
+  const least = leastStretch(face);
+  return parts.flatMap((part) =>
+    subtractIntervals(part, covering, least).map((rest) => ({ ...part, ...rest })),
+  );
 }
 
 /** The parts by the names of the walls. */
@@ -67,17 +80,31 @@ export function isLengthwise(part: { readonly side: WallSide }): boolean {
   return part.side === "left" || part.side === "right";
 }
 
-function stretchOnFace(face: FaceDraft, { line, from, to }: BodyEdge): Interval | null {
+// Where the edge lies on the face within the tolerance, and whether that is all of it that lies along the face.
+function stretchOnFace(
+  face: FaceDraft,
+  { line, from, to }: BodyEdge,
+): (Interval & { isWhole: boolean }) | null {
   if (line.ux * face.line.ux + line.uy * face.line.uy < LEAST_COSINE) return null;
   const edge = { start: alongLine(face.line, from), end: alongLine(face.line, to) };
-  const shared = overlap({ start: 0, end: face.length }, edge, Math.min(TIE_TOLERANCE, face.length / 2));
+  const shared = overlap({ start: 0, end: face.length }, edge, leastStretch(face));
   if (shared === null) return null;
-  for (const along of [shared.start, shared.end]) {
-    if (Math.abs(asideOfLine(line, onLine(face.line, along))) > TIE_TOLERANCE + ROUNDING) return null;
-  }
-  return { start: keepPlace(shared.start, face.length), end: keepPlace(shared.end, face.length) };
+  const [before, after] = [shared.start, shared.end].map((along) =>
+    asideOfLine(line, pointAt(face.line, along, 0)),
+  );
+  const reach = TIE_TOLERANCE + ROUNDING;
+  if (Math.abs(before!) <= reach && Math.abs(after!) <= reach) return { ...shared, isWhole: true };
+  const slope = (after! - before!) / (shared.end - shared.start);
+  if (Math.abs(slope) < LEAST_SLOPE) return null;
+  const [p, q] = [-reach, reach].map((aside) => shared.start + (aside - before!) / slope);
+  const close = overlap(shared, { start: Math.min(p!, q!), end: Math.max(p!, q!) }, leastStretch(face));
+  return close === null ? null : { ...close, isWhole: false };
 }
 
-function onLine(line: Line, along: number): Point {
-  return pointAt(line, along, 0);
+function leastStretch(face: FaceDraft): Mm {
+  return Math.min(TIE_TOLERANCE, face.length / 2);
+}
+
+function placed({ start, end }: Interval, { length }: FaceDraft): Interval {
+  return { start: keepPlace(start, length), end: keepPlace(end, length) };
 }

@@ -10,8 +10,9 @@
 // the neighbour in the corner exactly what the drawing leaves out, and the union counts it so.
 
 import { alongLine, intersectLines, type Line, lineThrough, offsetLine } from "../geom/line.ts";
-import { isNear, type Point } from "../geom/point.ts";
+import { distance, isNear, type Point } from "../geom/point.ts";
 import type { Ring } from "../geom/ring.ts";
+import type { Mm } from "../units.ts";
 import type { DrawnWall } from "./drawnWall.ts";
 import type { WallSide } from "./face.ts";
 import type { Joints } from "./joints.ts";
@@ -27,6 +28,8 @@ export interface BodyEdge {
   readonly to: Point;
   /** The line of the edge; exact along the axes. */
   readonly line: Line;
+  /** How much the line counts where two are to become one: the length drawn for a side, its own for an end. */
+  readonly weight: Mm;
 }
 
 /** The body of one wall. */
@@ -86,7 +89,8 @@ function bodyOf(index: number, wall: DrawnWall, [from, to]: readonly [EndPoints,
   corners.forEach(({ at, side }, i) => {
     const next = corners[(i + 1) % corners.length]!.at;
     if (isNear(at, next, LEAST_EDGE)) return;
-    edges.push({ wall: index, side, from: at, to: next, line: edgeLine(wall, side, [at, next]) });
+    const weight = side === "left" || side === "right" ? wall.length : distance(at, next);
+    edges.push({ wall: index, side, from: at, to: next, line: edgeLine(wall, side, [at, next]), weight });
   });
   return { edges, isCutAway: isCutAway(wall, from, to) };
 }

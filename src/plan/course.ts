@@ -6,7 +6,7 @@
 
 import type { Interval } from "../geom/intervals.ts";
 import { alongLine, type Line, pointAt } from "../geom/line.ts";
-import type { Point } from "../geom/point.ts";
+import { cross, type Point } from "../geom/point.ts";
 import type { FaceEdge } from "./attribution.ts";
 import type { BodyEdge } from "./body.ts";
 import type { DrawnWall } from "./drawnWall.ts";
@@ -45,6 +45,7 @@ export function measureCourses({ walls, faces, parts, edges }: CourseInput): Cou
     const { line } = faces[face]!;
     for (const { wall, side, start, end } of list) {
       if (side !== "left" && side !== "right") continue;
+      if (!runsAlong(walls[wall]!.line, line)) continue;
       const along = stretchAlong(walls[wall]!.line, pointAt(line, start, 0), pointAt(line, end, 0));
       shown[wall]![side].push({ face, ...along });
     }
@@ -54,6 +55,13 @@ export function measureCourses({ walls, faces, parts, edges }: CourseInput): Cou
     const start = Math.max(left.start, right.start);
     return { wall, full: { start, end: Math.max(start, Math.min(left.end, right.end)) }, ...shown[i]! };
   });
+}
+
+const LEAST_SLOPE = 0.02; // beyond about 1° two things do not run along each other, however short they are
+
+/** Whether two lines run along each other, the same way or the opposite way. */
+export function runsAlong(a: Line, b: Line): boolean {
+  return Math.abs(cross(a.ux, a.uy, b.ux, b.uy)) <= LEAST_SLOPE;
 }
 
 const EMPTY: Interval = { start: 0, end: 0 };

@@ -2,7 +2,7 @@
 
 import { buildGridIndex } from "../geom/gridIndex.ts";
 import { alongLine, asideOfLine, intersectLines } from "../geom/line.ts";
-import type { Point } from "../geom/point.ts";
+import { comparePoints, type Point } from "../geom/point.ts";
 import type { FaceEdge } from "./attribution.ts";
 import type { Body } from "./body.ts";
 import type { DrawnWall, DrawnWalls } from "./drawnWall.ts";
@@ -21,20 +21,17 @@ export function findDoubles({ walls, degenerate }: DrawnWalls): OutlineFinding[]
     const message = `${sentence(wallText(wall))} have the same ends and thickness: one wall is drawn twice. Delete one.`;
     return [{ severity: "error", kind: "wall-twice", message, where: { wall: ids[1]!, at: wall.from } }];
   });
-  const short = [...degenerate].sort((a, b) => a.from[0] - b.from[0] || a.from[1] - b.from[1]);
-  return [
-    ...twice,
-    ...short.map(
-      (wall): OutlineFinding => ({
-        severity: "error",
-        kind: "wall-too-short",
-        message:
-          `Wall ${wall.id} at ${placeText(wall.from)} is no longer or no thicker than ${TIE_TOLERANCE} mm and gives ` +
-          "no concrete. Delete it or draw it in full.",
-        where: { wall: wall.id, at: wall.from },
-      }),
-    ),
-  ];
+  const short = degenerate
+    .map((wall) => ({ id: wall.id, at: comparePoints(wall.from, wall.to) <= 0 ? wall.from : wall.to }))
+    .sort((a, b) => comparePoints(a.at, b.at) || (a.id < b.id ? -1 : 1));
+  return [...twice, ...short.map(tooShort)];
+}
+
+function tooShort({ id, at }: { readonly id: string; readonly at: Point }): OutlineFinding {
+  const message =
+    `Wall ${id} at ${placeText(at)} is no longer or no thicker than ${TIE_TOLERANCE} mm and gives no concrete. ` +
+    "Delete it or draw it in full.";
+  return { severity: "error", kind: "wall-too-short", message, where: { wall: id, at } };
 }
 
 /** Pairs of walls that cross without a joint, all four arms standing out, by the first wall and then the second. */

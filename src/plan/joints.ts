@@ -151,11 +151,22 @@ function straightPair(
 
 // One straight wall drawn in two: opposite directions, and the shorter lies on the line of the longer.
 function isStraight(walls: readonly DrawnWall[], a: number, b: number): boolean {
-  const [u, v] = [leaving(walls, a), leaving(walls, b)];
-  if (u[0] * v[0] + u[1] * v[1] > -STRAIGHT_COSINE) return false;
-  const [wallA, wallB] = [walls[a >> 1]!, walls[b >> 1]!];
-  const [long, short] = wallA.length >= wallB.length ? [wallA, wallB] : [wallB, wallA];
+  return cosineOf(walls, a, b) <= -STRAIGHT_COSINE && isOneLine(walls[a >> 1]!, walls[b >> 1]!);
+}
+
+/** Whether two walls that meet run the same way on one line, so that the shorter lies on the longer. */
+export function isDoubled(walls: readonly DrawnWall[], a: number, b: number): boolean {
+  return cosineOf(walls, a, b) >= STRAIGHT_COSINE && isOneLine(walls[a >> 1]!, walls[b >> 1]!);
+}
+
+function isOneLine(a: DrawnWall, b: DrawnWall): boolean {
+  const [long, short] = a.length >= b.length ? [a, b] : [b, a];
   return [short.from, short.to].every((point) => Math.abs(asideOfLine(long.line, point)) <= TIE_TOLERANCE);
+}
+
+function cosineOf(walls: readonly DrawnWall[], a: number, b: number): number {
+  const [u, v] = [leaving(walls, a), leaving(walls, b)];
+  return u[0] * v[0] + u[1] * v[1];
 }
 
 function crossOf(walls: readonly DrawnWall[], a: number, b: number): number {

@@ -18,8 +18,8 @@ export function matchEdges(ring: Ring, bodyEdges: readonly BodyEdge[], index: Gr
     const to = ring[(i + 1) % ring.length]!;
     if (isNear(from, to, 0)) return;
     const source = drawnEdge([from, to], bodyEdges, index);
-    const line = source < 0 ? lineThrough(from, to) : bodyEdges[source]!.line;
-    edges.push({ from, to, line, anchor: distance(from, to), source, isMerged: false });
+    const drawn = bodyEdges[source] ?? { line: lineThrough(from, to), weight: distance(from, to) };
+    edges.push({ from, to, line: drawn.line, weight: drawn.weight, source, isMerged: false });
   });
   return edges;
 }
@@ -35,9 +35,9 @@ function drawnEdge(
   const own = lineThrough(from, to);
   let best = -1;
   let bestAside = 0;
-  let bestLength = 0;
+  let bestWeight = 0;
   for (const candidate of index.near(middle, middle, TIE_TOLERANCE + ROUNDING)) {
-    const { line, from: start, to: end } = bodyEdges[candidate]!;
+    const { line, from: start, to: end, weight } = bodyEdges[candidate]!;
     if (own.ux * line.ux + own.uy * line.uy < LEAST_COSINE) continue;
     const aside = Math.max(Math.abs(asideOfLine(line, from)), Math.abs(asideOfLine(line, to)));
     const along = alongLine(line, middle);
@@ -45,9 +45,8 @@ function drawnEdge(
     if (aside > OFF_LINE || along < alongLine(line, start) - reach || along > alongLine(line, end) + reach)
       continue;
     const rounded = Math.round(aside / ROUNDING);
-    const length = distance(start, end);
-    if (best >= 0 && (rounded > bestAside || (rounded === bestAside && length <= bestLength))) continue;
-    [best, bestAside, bestLength] = [candidate, rounded, length];
+    if (best >= 0 && (rounded > bestAside || (rounded === bestAside && weight <= bestWeight))) continue;
+    [best, bestAside, bestWeight] = [candidate, rounded, weight];
   }
   return best;
 }

@@ -10,7 +10,7 @@ import { cross, distance, type Point } from "../geom/point.ts";
 import { roundTo } from "../units.ts";
 import type { DrawnWall } from "./drawnWall.ts";
 import type { OutlineFinding } from "./face.ts";
-import { type Joints, leaving, type MitredCorner } from "./joints.ts";
+import { isDoubled, type Joints, leaving, type MitredCorner } from "./joints.ts";
 import { type EndPoints, squareEnd } from "./wallEnd.ts";
 import { placeText, sentence, wallText } from "./wording.ts";
 
@@ -73,7 +73,7 @@ function mitrePair({ walls, corner, findings }: CornerWork, end: number, next: n
   const [u, v] = [leaving(walls, end), leaving(walls, next)];
   const own = offsetLine(wall.line, end % 2 === 0 ? wall.left : wall.right);
   const facing = offsetLine(other.line, next % 2 === 0 ? other.right : other.left);
-  const tip = intersectLines(own, facing);
+  const tip = isDoubled(walls, end, next) ? null : intersectLines(own, facing);
   const limit = LONGEST_MITRE * Math.max(wall.thickness, other.thickness);
   if (tip !== null && distance(tip, corner.node) <= limit + ROUNDING) {
     return { left: [tip], right: [tip], isMitred: true };

@@ -9,7 +9,7 @@ import { type Interval, joinIntervals, overlap, subtractIntervals } from "../geo
 import { asideOfLine, type Line, offsetLine, pointAt } from "../geom/line.ts";
 import { cross } from "../geom/point.ts";
 import type { Mm } from "../units.ts";
-import { type Course, type CourseInput, measureCourses, stretchAlong } from "./course.ts";
+import { type Course, type CourseInput, measureCourses, runsAlong, stretchAlong } from "./course.ts";
 import type { Opposite } from "./face.ts";
 import type { FaceDraft } from "./faceDraft.ts";
 import { keepLength, keepPlace } from "./keep.ts";
@@ -36,7 +36,6 @@ interface Look {
 }
 
 const CELL = 1000; // mm
-const LEAST_SLOPE = 0.02; // beyond about 1° a body does not run along, however short the stretch
 
 /** The opposite stretches of each face, by start. If F faces G over a stretch, G faces F over the same. */
 export function findOpposites(input: CourseInput): Opposite[][] {
@@ -118,7 +117,7 @@ function bodiesAlongside(crossing: Crossing, look: Look, hidden: Interval): { bo
     if (body === look.body) continue;
     const other = crossing.courses[body]!.wall;
     const slope = Math.abs(cross(wall.line.ux, wall.line.uy, other.line.ux, other.line.uy));
-    if (slope > LEAST_SLOPE || slope * (hidden.end - hidden.start) > TIE_TOLERANCE) continue;
+    if (!runsAlong(wall.line, other.line) || slope * (hidden.end - hidden.start) > TIE_TOLERANCE) continue;
     const isAlong = wall.line.ux * other.line.ux + wall.line.uy * other.line.uy > 0;
     const away = isAlong ? look.away : OTHER[look.away];
     const outwards = away === "left" ? 1 : -1;

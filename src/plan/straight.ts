@@ -2,6 +2,7 @@
 
 import { asideOfLine, type Line } from "../geom/line.ts";
 import { cross, type Point } from "../geom/point.ts";
+import type { Mm } from "../units.ts";
 import { ROUNDING, TIE_TOLERANCE } from "./tolerance.ts";
 
 /** A piece of outline, concrete on its left, and the exact line it was drawn on. */
@@ -9,8 +10,8 @@ export interface Edge {
   readonly from: Point;
   readonly to: Point;
   readonly line: Line;
-  /** Length of the piece that gave the line. */
-  readonly anchor: number;
+  /** How much the line counts where two edges become one, mm. */
+  readonly weight: Mm;
   /** Position of the body edge that gave the line, −1 where the line is that of the union itself. */
   readonly source: number;
   /** Whether drawing hairs were taken out of it: then its ends are good to the tolerance only. */
@@ -20,17 +21,18 @@ export interface Edge {
 const LEAST_SLOPE = 0.1; // beyond about 6° two edges are a corner, however short they are
 
 /**
- * The two edges as one on the line of the longer, or null where they do not run the same way within the tolerance.
+ * The two edges as one on the line that counts more, or null where they do not run the same way within the tolerance.
  */
 export function joinStraight(a: Edge, b: Edge): Edge | null {
   const turn = cross(a.line.ux, a.line.uy, b.line.ux, b.line.uy);
   if (Math.abs(turn) > LEAST_SLOPE || a.line.ux * b.line.ux + a.line.uy * b.line.uy < 0) return null;
-  const [long, short] = a.anchor >= b.anchor ? [a, b] : [b, a];
+  const isFirst = a.weight > b.weight || (a.weight === b.weight && a.source <= b.source);
+  const [long, short] = isFirst ? [a, b] : [b, a];
   const offsets = [short.from, short.to].map((point) => Math.abs(asideOfLine(long.line, point)));
   const aside = Math.max(...offsets);
   if (aside > TIE_TOLERANCE + ROUNDING) return null;
   const isMerged = a.isMerged || b.isMerged || aside > ROUNDING;
-  return { from: a.from, to: b.to, line: long.line, anchor: long.anchor, source: long.source, isMerged };
+  return { from: a.from, to: b.to, line: long.line, weight: long.weight, source: long.source, isMerged };
 }
 
 /** How far the joining of two edges moves the shorter of them sideways, mm. */

@@ -1,7 +1,7 @@
 // Takes the hairs out of a ring of the outline and puts its corners exactly where the drawn lines meet.
 //
 //        b               a hair: an edge within the tolerance between two
-//   ─────┐      a        edges that run the same way. The longer of a and b
+//   ─────┐      a        edges that run the same way. The longer wall of a and b
 //        └───────────    gives the line of the one straight face.
 
 import { intersectLines } from "../geom/line.ts";
@@ -18,7 +18,7 @@ export interface SettledPiece {
   readonly source: number;
 }
 
-/** Joins and drops edges until no hair is left. The longest edges keep their lines. */
+/** Joins and drops edges until no hair is left. The longest walls keep their lines. */
 export function tidyEdges(ring: readonly Edge[], settled: SettledPiece[]): Edge[] {
   let edges = [...ring];
   for (;;) {
@@ -34,7 +34,7 @@ interface Change {
   readonly first: number;
   readonly count: 2 | 3;
   readonly edge: Edge | null;
-  readonly anchor: Mm;
+  readonly weight: Mm;
 }
 
 function findChanges(edges: readonly Edge[]): Change[] {
@@ -44,16 +44,16 @@ function findChanges(edges: readonly Edge[]): Change[] {
   edges.forEach((edge, i) => {
     const next = edges[(i + 1) % count]!;
     const straight = joinStraight(edge, next);
-    if (straight !== null) changes.push({ first: i, count: 2, edge: straight, anchor: straight.anchor });
+    if (straight !== null) changes.push({ first: i, count: 2, edge: straight, weight: straight.weight });
     if (!isNear(next.from, next.to, TIE_TOLERANCE + ROUNDING)) return;
     const after = edges[(i + 2) % count]!;
     const joined = joinStraight(edge, after);
-    if (joined !== null) changes.push({ first: i, count: 3, edge: joined, anchor: joined.anchor });
+    if (joined !== null) changes.push({ first: i, count: 3, edge: joined, weight: joined.weight });
     else if (meetsClose(edge, after, next)) {
-      changes.push({ first: i, count: 3, edge: null, anchor: Math.max(edge.anchor, after.anchor) });
+      changes.push({ first: i, count: 3, edge: null, weight: Math.max(edge.weight, after.weight) });
     }
   });
-  return changes.sort((a, b) => b.anchor - a.anchor || a.first - b.first);
+  return changes.sort((a, b) => b.weight - a.weight || a.first - b.first);
 }
 
 // Whether the corner drawn as the short edge `between` is a plain corner of its two neighbours.
