@@ -21,7 +21,7 @@ import {
   expectRingsInOrder,
   formedLength,
 } from "../support/outlineClaims.ts";
-import { unitOfWalls } from "../support/walls.ts";
+import { unitOf, unitOfWalls, type WallLine } from "../support/walls.ts";
 
 const union = await loadUnion();
 const outlineOf = (walls: readonly Wall[]) => buildOutline(unitOfWalls(walls), union);
@@ -80,6 +80,32 @@ it("faces what a line straight across the walls along the face comes out at", ()
       }
     }),
     { seed: 23, numRuns: 60 },
+  );
+});
+
+it("looks across walls that stand side by side, overlap or touch", () => {
+  const wall = fc.record({
+    x: fc.integer({ min: 0, max: 8 }),
+    y: fc.integer({ min: 0, max: 10 }),
+    length: fc.integer({ min: 1, max: 6 }),
+    thickness: fc.constantFrom(100, 150, 200),
+  });
+  fc.assert(
+    fc.property(fc.array(wall, { minLength: 1, maxLength: 10 }), (specs) => {
+      const lines = specs.map(({ x, y, length, thickness }): WallLine => {
+        return [x * 250, y * 50, (x + length) * 250, y * 50, thickness];
+      });
+      const rectangles = lines.map(([x1, y, x2, , t]): Rectangle => [x1, y - t / 2, x2, y + t / 2]);
+      for (const face of buildOutline(unitOf(lines), union).faces) {
+        if (face.from[1] !== face.to[1]) continue;
+        for (let place = 12.5; place < face.length; place += 25) {
+          const found = face.opposite.filter(({ start, end }) => place > start && place < end);
+          const expected = thicknessAt(face, place, { along: rectangles, bodies: rectangles });
+          expect(found.map(({ thickness }) => thickness)).toEqual(expected);
+        }
+      }
+    }),
+    { seed: 24, numRuns: 150 },
   );
 });
 

@@ -11,6 +11,11 @@ export function ringPoints(outline: Outline, ring: number) {
   return outline.rings[ring]!.faces.map((face) => outline.faces[face]!.from);
 }
 
+/** Corners of all rings, in order. */
+export function outlineCorners(outline: Outline) {
+  return outline.rings.map((_, ring) => ringPoints(outline, ring));
+}
+
 /** Area of the concrete, mm². */
 export function concreteArea(outline: Outline): number {
   return outline.rings.reduce((sum, _, ring) => sum + ringArea(ringPoints(outline, ring)), 0);
