@@ -10,7 +10,8 @@ import type { Cause } from "./result.ts";
 import type { Stretch } from "./stretches.ts";
 
 interface ZoneCause {
-  readonly thickness: Mm;
+  /** The wall that makes the zones what they are; null where a corner is not square or none stands at an end of it. */
+  readonly thickness: Mm | null;
   readonly widths: Set<Mm>;
   closures: number;
 }
@@ -21,7 +22,7 @@ export function gatherCauses(
   stretches: readonly (readonly Stretch[])[],
   leg: Mm,
 ): readonly Cause[] {
-  const byThickness = new Map<Mm, ZoneCause>();
+  const byThickness = new Map<Mm | null, ZoneCause>();
   const byWidth = new Map<Mm, number>();
   for (const draft of drafts) {
     for (const part of draft.parts) {
@@ -34,8 +35,7 @@ export function gatherCauses(
       const stretch = stretches[draft.settled.index]!.find((each) => holds(each, part));
       if (stretch === undefined) continue;
       const length = stretch.high - stretch.low;
-      const legs = stretch.lowJoint.corners.length > 0 && stretch.highJoint.corners.length > 0 ? 2 : 1;
-      const thickness = length - legs * leg;
+      const thickness = thicknessBehind(stretch, leg, drafts);
       const cause = byThickness.get(thickness) ?? { thickness, widths: new Set<Mm>(), closures: 0 };
       cause.widths.add(length);
       cause.closures += 1;
@@ -52,13 +52,29 @@ function holds(stretch: Stretch, part: ClosurePart): boolean {
   return stretch.low <= part.low && part.high <= stretch.high;
 }
 
+// A zone is as long as the wall behind it and the legs at its ends, but only where those corners are square and stand.
+function thicknessBehind(stretch: Stretch, leg: Mm, drafts: readonly FaceDraft[]): Mm | null {
+  const corners = [...stretch.lowJoint.corners, ...stretch.highJoint.corners];
+  const isSquare = corners.every((corner) => drafts[corner]!.settled.formed.fromEnd === "inside");
+  if (corners.length === 0 || !isSquare) return null;
+  const legs = stretch.lowJoint.corners.length > 0 && stretch.highJoint.corners.length > 0 ? 2 : 1;
+  const thickness = stretch.high - stretch.low - legs * leg;
+  return thickness > 0 ? thickness : null;
+}
+
 function zoneCause({ thickness, widths, closures }: ZoneCause, leg: Mm): Cause {
   const sorted = [...widths].sort((a, b) => a - b);
   const asked = listText(sorted.map(String));
+  if (thickness === null) {
+    const message =
+      `Corners that are not square or are left out ask for ${asked} at ${counted(closures, "place")} opposite them: ` +
+      `adding ${asked} to the kit removes ${counted(closures, "closure")}.`;
+    return { message, closures, places: closures, widths: sorted };
+  }
   return {
     message:
-      `Wall ${thickness} with a ${leg} leg asks for ${asked} at ${counted(closures, "corner")} and joining walls: adding ` +
-      `${asked} to the kit removes ${counted(closures, "closure")}.`,
+      `Wall ${thickness} with a ${leg} leg asks for ${asked} at ${counted(closures, "corner or joining wall", "corners and joining walls")}: ` +
+      `adding ${asked} to the kit removes ${counted(closures, "closure")}.`,
     closures,
     places: closures,
     widths: sorted,

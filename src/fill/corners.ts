@@ -30,6 +30,7 @@ export interface CornerContext {
   /** Whether the kit has the corner; where not, every corner is left out. */
   readonly hasPiece: boolean;
   readonly roomName: (face: SettledFace) => string | null;
+  readonly faceId: (face: number) => string;
   readonly log: ProblemLog;
 }
 
@@ -81,7 +82,7 @@ export function placeCorners(context: CornerContext): readonly FaceLegs[] {
     const own = short[face.index]![face.isReversed ? "high" : "low"];
     const other = short[before.index]![before.isReversed ? "low" : "high"];
     if (face.formed.fromEnd === "inside-special") {
-      return { kind: "left-out", problem: own ?? other ?? specialCorner(face, before, log) };
+      return { kind: "left-out", problem: own ?? other ?? specialCorner(face, before, context) };
     }
     const problem = own ?? other;
     if (problem !== null) return { kind: "left-out", problem };
@@ -94,7 +95,7 @@ export function placeCorners(context: CornerContext): readonly FaceLegs[] {
     );
     return { kind: "left-out", problem: missing };
   });
-  reportOutsideSpecials(faces, log);
+  reportOutsideSpecials(context);
   return faces.map((face): FaceLegs => {
     const from = cornerState[face.index]!;
     const to = cornerState[face.formed.next]!;
@@ -127,13 +128,14 @@ function shortRuns(face: SettledFace, context: CornerContext): ShortEnds {
   return found;
 }
 
-function reportShort(face: SettledFace, run: EndRun, { faces, leg, roomName, log }: CornerContext): number {
+function reportShort(face: SettledFace, run: EndRun, context: CornerContext): number {
+  const { faces, leg, roomName, log } = context;
   const length = run.high - run.low;
   const room = roomName(face);
   const place = room === null ? "on the outside" : `of ${room}`;
   const wall = face.formed.walls[0] ?? "";
   const x = face.isReversed ? face.high - run.high : run.low - face.low;
-  const where = { wall, x };
+  const where = { face: context.faceId(face.index), x, wall };
   if (run.cornerAtLow && run.cornerAtHigh) {
     const mover = faces[face.formed.next]!.formed.walls[0] ?? "";
     const lacking = 2 * leg - length;
@@ -165,19 +167,17 @@ function reportShort(face: SettledFace, run: EndRun, { faces, leg, roomName, log
       where,
     );
   }
-  return log.add("error", "jog-too-small", jogMessage(face, { length, place, wall, leg }), where);
+  return log.add("error", "jog-too-small", jogMessage({ length, place, wall, leg }), where);
 }
 
 const FLUSH_STEP = 20; // mm: no form closes a smaller step; the walls are to be made flush
 
-function jogMessage(
-  face: SettledFace,
-  { length, place, wall, leg }: { length: Mm; place: string; wall: string; leg: Mm },
-): string {
+function jogMessage(jog: { length: Mm; place: string; wall: string; leg: Mm }): string {
+  const { length, place, wall, leg } = jog;
   if (length < FLUSH_STEP) {
     return (
       `The step ${place} at wall ${wall} is ${lengthText(length)} mm; a step under ${FLUSH_STEP} mm cannot be formed: ` +
-      `move ${face.formed.walls[0] ?? wall} by ${lengthText(length)} mm so that one side is flush.`
+      `move ${wall} by ${lengthText(length)} mm so that this side is flush, or give the walls one thickness and one line.`
     );
   }
   return (
@@ -186,18 +186,18 @@ function jogMessage(
   );
 }
 
-function specialCorner(face: SettledFace, before: SettledFace, log: ProblemLog): number {
+function specialCorner(face: SettledFace, before: SettledFace, { faceId, log }: CornerContext): number {
   const angle = 360 - face.formed.outlineFace.fromCorner.angle;
   return log.add(
     "error",
     "special-corner",
     `The inside corner of ${before.formed.walls[0] ?? ""} and ${face.formed.walls[0] ?? ""} opens ${lengthText(angle)}°: ` +
       `the kit's corners are square; order a special or hinged corner of that angle.`,
-    { wall: face.formed.walls[0] ?? "", at: face.formed.from },
+    { face: faceId(face.index), x: 0, wall: face.formed.walls[0] ?? "", at: face.formed.from },
   );
 }
 
-function reportOutsideSpecials(faces: readonly SettledFace[], log: ProblemLog): void {
+function reportOutsideSpecials({ faces, faceId, log }: CornerContext): void {
   for (const face of faces) {
     if (face.formed.fromEnd !== "outside-special") continue;
     const before = faces[face.formed.previous]!;
@@ -207,7 +207,7 @@ function reportOutsideSpecials(faces: readonly SettledFace[], log: ProblemLog): 
       "special-corner",
       `The outside corner of ${before.formed.walls[0] ?? ""} and ${face.formed.walls[0] ?? ""} is ${lengthText(angle)}°: ` +
         `the kit's angles are square; order a special or hinged angle.`,
-      { wall: face.formed.walls[0] ?? "", at: face.formed.from },
+      { face: faceId(face.index), x: 0, wall: face.formed.walls[0] ?? "", at: face.formed.from },
     );
   }
 }

@@ -109,17 +109,19 @@ interface Stage {
 }
 
 function solveFaces(
-  { unit, kit, fillers }: FillInput,
+  { unit, kit, fillers, prefix }: FillInput,
   stage: Stage & { formed: readonly FormedFace[]; profiles: readonly Profile[] },
 ) {
   const { outline, formed, profiles, settled, leg, log } = stage;
   const { faces } = settled;
   const heights = profiles[0]?.heights ?? [];
+  const faceId = (face: number) => faceName(prefix, face);
   const legs = placeCorners({
     faces,
     leg,
     hasPiece: leg === 0 || heights.every((height) => insideCornerAt(kit, [leg, leg], height) !== null),
     roomName: (face) => roomNameOf(face, outline),
+    faceId,
     log,
   });
   const layouts = layOut(faces, legs, leg);
@@ -133,6 +135,7 @@ function solveFaces(
     tieSpacing: ruleValue(kit, "tieSpacing") ?? null,
     pins: placePins(unit, settled),
     fillers,
+    faceId,
     log,
   });
   return { parts, stretches: layouts.map((layout) => layout.stretches) };
@@ -164,7 +167,7 @@ function draftFaces(
     return {
       settled: face,
       profile: profiles[face.index]!,
-      id: `${prefix}/f${face.index + 1}`,
+      id: faceName(prefix, face.index),
       room: roomNameOf(face, outline),
       parts: own,
       openings: openingsOn(face),
@@ -172,6 +175,10 @@ function draftFaces(
       unfilled,
     };
   });
+}
+
+function faceName(prefix: string, face: number): string {
+  return `${prefix}/f${face + 1}`;
 }
 
 function openingsOn(face: SettledFace): readonly FaceOpening[] {

@@ -82,12 +82,16 @@ export function checkRings({ outline, drafts, kit, tableFor, log }: RingContext)
     log.add(
       isSevere ? "error" : "warning",
       "locked-ring",
-      `The forms of ${name} lock themselves: two adjacent walls, ${pair[0]!.settled.formed.walls[0] ?? ""} and ` +
-        `${pair[1]!.settled.formed.walls[0] ?? ""}, have neither an opening nor a piece of at most ${greatest} mm to take ` +
+      `The forms of ${name} lock themselves: ${wordsFor(pair)} have neither an opening nor a piece of at most ${greatest} mm to take ` +
         `out first; the cheapest swap: ${mend}.`,
       { room: name, face: pair[0]!.id },
     );
   }
+}
+
+function wordsFor(pair: readonly FaceDraft[]): string {
+  const [one, other] = pair.map((draft) => draft.settled.formed.walls[0] ?? "");
+  return one === other ? `two adjacent faces of wall ${one}` : `two adjacent walls, ${one} and ${other},`;
 }
 
 interface Swap {

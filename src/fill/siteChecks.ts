@@ -78,8 +78,9 @@ function checkNarrowRooms(context: SiteContext, depth: Mm): void {
   const { outline, log } = context;
   const least = 2 * depth + SWING;
   for (const [room, drafts] of facesOfRooms(context)) {
+    // A wall's end before a face is no passage to stand in: `checkWallEnds` speaks of it.
     const ring = drafts.filter(
-      ({ settled }) => settled.formed.outlineFace.ring === outline.rooms[room]!.ring,
+      ({ settled: { formed } }) => formed.outlineFace.ring === outline.rooms[room]!.ring && !formed.isFreeEnd,
     );
     const pair = nearestPair(ring.map((draft) => draft.settled));
     if (pair === null || pair.distance >= least) continue;

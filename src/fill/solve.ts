@@ -2,14 +2,16 @@
 
 import type { FillerPlace } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
-import { closingEnd, zoneClosureSide } from "./closingEnd.ts";
+import { type ClosingEnd, closingEnd, zoneClosureSide } from "./closingEnd.ts";
 import { coverInterval } from "./cover.ts";
 import type { CoverTable } from "./coverTable.ts";
+import { xOf } from "./onFace.ts";
 import { type OrderedPiece, orderFromClosingEnd } from "./order.ts";
 import type { FacePart } from "./parts.ts";
 import { coverPinned } from "./pinnedCover.ts";
 import type { PlacedPin } from "./pins.ts";
 import { counted, lengthText, type ProblemLog } from "./problems.ts";
+import type { Problem } from "./result.ts";
 import type { SettledFace } from "./settled.ts";
 import type { FaceLayout, Stretch } from "./stretches.ts";
 import { coverZone } from "./zoneCover.ts";
@@ -21,6 +23,7 @@ export interface SolveContext {
   readonly tableFor: (face: number, opposite: number | null) => CoverTable;
   readonly starts: ReadonlySet<number>;
   readonly leg: Mm;
+  readonly faceId: (face: number) => string;
   /** Greatest distance between ties, which no zone may exceed; null where the kit does not say. */
   readonly tieSpacing: Mm | null;
   readonly pins: readonly PlacedPin[];
@@ -85,30 +88,31 @@ function coverStretch(
   }
   return closing === null
     ? coverOneZone(stretch, table, context)
-    : coverOneInterval(stretch, table, {
-        ...closing,
-        fillers: context.fillers,
-        log: context.log,
-        walls: wallsOf(stretch, context),
-      });
+    : coverOneInterval(stretch, table, closing, context);
 }
 
 function wallsOf(stretch: Stretch, { faces }: SolveContext): string {
   return faces[stretch.face]!.formed.walls[0] ?? "";
 }
 
+// Where a stretch is, for a problem: its face and the x at which it begins.
+function placeOn(stretch: Stretch, { faces, faceId }: SolveContext): Problem["where"] {
+  const face = faces[stretch.face]!;
+  return {
+    face: faceId(stretch.face),
+    x: xOf(face, stretch.low, stretch.high),
+    wall: face.formed.walls[0] ?? "",
+  };
+}
+
 function coverOneInterval(
   stretch: Stretch,
   table: CoverTable,
-  options: {
-    side: "low" | "high";
-    hasCorner: boolean;
-    fillers: FillerPlace;
-    log: ProblemLog;
-    walls: string;
-  },
+  closing: ClosingEnd,
+  context: SolveContext,
 ): readonly FacePart[] {
   const length = stretch.high - stretch.low;
+  const wall = wallsOf(stretch, context);
   const cover = coverInterval(length, table);
   if (cover.status !== "covered") {
     const nearest =
@@ -119,34 +123,33 @@ function coverOneInterval(
       nearest.length > 0
         ? `make it ${nearest.join(" or ")} mm, or add a width to the kit`
         : "add widths to the kit";
-    const problem = options.log.add(
+    const problem = context.log.add(
       "error",
       "no-exact-cover",
-      `No panels of the kit fill the ${length} mm on wall ${options.walls} between ${stretch.lowJoint.label} and ` +
+      `No panels of the kit fill the ${length} mm on wall ${wall} between ${stretch.lowJoint.label} and ` +
         `${stretch.highJoint.label} exactly: ${mend}.`,
-      { wall: options.walls },
+      placeOn(stretch, context),
     );
     return [{ kind: "void", low: stretch.low, high: stretch.high, problem, isFullHeight: false }];
   }
   const sequence = orderFromClosingEnd(cover, table.isStandard, {
-    cornerAtClosingEnd: options.hasCorner,
-    fillers: options.fillers,
+    cornerAtClosingEnd: closing.hasCorner,
+    fillers: context.fillers,
   });
-  const lowToHigh = options.side === "low" ? sequence : [...sequence].reverse();
-  return toParts(stretch, lowToHigh, { table, isZone: false, side: options.side });
+  const lowToHigh = closing.side === "low" ? sequence : [...sequence].reverse();
+  return toParts(stretch, lowToHigh, { table, isZone: false, side: closing.side });
 }
 
 function coverOneZone(stretch: Stretch, table: CoverTable, context: SolveContext): readonly FacePart[] {
   const length = stretch.high - stretch.low;
   const walls = wallsOf(stretch, context);
-  const where = { wall: walls };
+  const where = placeOn(stretch, context);
   const cover = coverZone(length, table);
   if (cover.status !== "covered") {
     const problem = context.log.add(
       "error",
       "no-exact-cover",
-      `The ${length} mm on wall ${walls} ${oppositeText(stretch, context.leg)} take one piece, or one and a closure; the ` +
-        `kit has neither: add a panel ${length} wide, or move the wall.`,
+      uncoveredZone(stretch, walls, table, context.leg),
       where,
     );
     return [{ kind: "void", low: stretch.low, high: stretch.high, problem, isFullHeight: false }];
@@ -168,6 +171,29 @@ function coverOneZone(stretch: Stretch, table: CoverTable, context: SolveContext
     else pieces.push(closure);
   }
   return toParts(stretch, pieces, { table, isZone: true, side, leg: context.leg });
+}
+
+// Joints nearer to each other than any panel is wide come from walls that are not flush, not from a lack of panels.
+function uncoveredZone(stretch: Stretch, walls: string, table: CoverTable, leg: Mm): string {
+  const { lowJoint, highJoint } = stretch;
+  const length = stretch.high - stretch.low;
+  const narrowest = table.widths.at(-1)?.width ?? 0;
+  if (narrowest <= length) {
+    return (
+      `The ${length} mm on wall ${walls} ${oppositeText(stretch, leg)} take one piece, or one and a closure; the kit has ` +
+      `neither: add a panel ${length} wide, or move the wall.`
+    );
+  }
+  if (lowJoint.corners.length > 0 && highJoint.corners.length > 0) {
+    return (
+      `The corner legs on the two faces of wall ${walls} end ${length} mm apart and no panel is so narrow: the walls it ` +
+      `joins there are not flush with each other; move one of them by ${length} mm.`
+    );
+  }
+  return (
+    `Two joints on wall ${walls}, at ${lowJoint.label} and at ${highJoint.label}, are ${length} mm apart and no panel is ` +
+    `so narrow: move one of the two by ${length} mm so that they meet.`
+  );
 }
 
 function toParts(

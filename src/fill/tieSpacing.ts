@@ -64,7 +64,7 @@ function reportWide(
   log.add(
     "warning",
     "tie-spacing",
-    `On wall ${wall} the tie ${counted(rows.length, "row")} at ${rows.join(", ")} mm ${rows.length === 1 ? "has" : "have"} ` +
+    `On wall ${wall} the ${counted(rows.length, "tie row")} at ${rows.join(", ")} mm ${rows.length === 1 ? "has" : "have"} ` +
       `${length} mm between restraints; the greatest spacing is ${greatest} mm: the engineer decides on ties or supports there.`,
     { face: draft.id, x: Math.max(0, x) },
   );
@@ -121,7 +121,7 @@ export function checkTieRows({ drafts, kit, log }: Omit<SpacingContext, "ties">)
     });
     if (off.length > 0) {
       const message =
-        `Tie ${counted(off.length, "row")} at ${off.join(", ")} mm ${off.length === 1 ? "misses" : "miss"} the panels' ` +
+        `Tie ${off.length === 1 ? "row" : "rows"} at ${off.join(", ")} mm ${off.length === 1 ? "misses" : "miss"} the panels' ` +
         `holes (first ${holes.first}, then every ${holes.pitch} mm): move the rows to holes; no panel is to be drilled.`;
       log.add("error", "tie-row-off-hole", message, {});
     }
