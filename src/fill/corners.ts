@@ -27,8 +27,8 @@ export interface FaceLegs {
 export interface CornerContext {
   readonly faces: readonly SettledFace[];
   readonly leg: Mm;
-  /** Whether the kit has the corner; where not, every corner is left out. */
-  readonly hasPiece: boolean;
+  /** Whether the kit has the corner for the panel heights of a face; where not, the corner is left out. */
+  readonly hasPiece: (face: number) => boolean;
   readonly roomName: (face: SettledFace) => string | null;
   readonly faceId: (face: number) => string;
   readonly log: ProblemLog;
@@ -86,7 +86,7 @@ export function placeCorners(context: CornerContext): readonly FaceLegs[] {
     }
     const problem = own ?? other;
     if (problem !== null) return { kind: "left-out", problem };
-    if (hasPiece) return { kind: "stands" };
+    if (hasPiece(face.index) && hasPiece(before.index)) return { kind: "stands" };
     missing ??= log.add(
       "error",
       "missing-piece",

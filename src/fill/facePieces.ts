@@ -2,7 +2,6 @@
 // its connectors or caps.
 
 import { closureStripOf } from "../kit/closures.ts";
-import { insideCornerAt } from "../kit/corners.ts";
 import type { Family, Kit } from "../kit/kit.ts";
 import { offersAt } from "../kit/offers.ts";
 import type { Mm } from "../units.ts";
@@ -11,6 +10,7 @@ import { type CrownBreak, type CrownContext, hasCrownPiece, placeCrown } from ".
 import { coverEdge } from "./edgeCover.ts";
 import { stopEndOffers } from "./edgeOffers.ts";
 import type { DraftPiece } from "./faceDraft.ts";
+import { squareCornerAt } from "./kitTables.ts";
 import { xOf } from "./onFace.ts";
 import type { ClosurePart, FacePart, LegPart, PanelPart, StopEndPart } from "./parts.ts";
 import type { Profile } from "./profile.ts";
@@ -115,7 +115,7 @@ function placeClosure(part: ClosurePart, sink: Sink): void {
 function placeLeg(part: LegPart, sink: Sink): void {
   const { leg } = sink.context;
   sink.profile.rows.forEach((row, k) => {
-    const corner = row.kind === "panel" ? insideCornerAt(sink.kit, [leg, leg], row.height) : null;
+    const corner = row.kind === "panel" ? squareCornerAt(sink.kit, leg, row.height) : null;
     sink.pieces.push({
       code: corner?.code ?? closureCode(sink.kit, row.height),
       family: corner === null ? "closure-strip" : "inside-corner",

@@ -2,7 +2,6 @@
 
 import type { Union } from "../geom/union.ts";
 import { familyOf } from "../kit/byFamily.ts";
-import { insideCornerAt } from "../kit/corners.ts";
 import { type Kit, ruleValue } from "../kit/kit.ts";
 import type { Outline } from "../plan/face.ts";
 import { buildOutline } from "../plan/outline.ts";
@@ -19,7 +18,7 @@ import { piecesOfFace } from "./facePieces.ts";
 import { checkRings, firstOutOf } from "./firstOut.ts";
 import { placeFittings } from "./fittings.ts";
 import { type FormedFace, formedFaces } from "./formedFace.ts";
-import { narrowUnder, tableOf } from "./kitTables.ts";
+import { narrowUnder, squareCornerAt, tableOf } from "./kitTables.ts";
 import { xOf } from "./onFace.ts";
 import { countColumns, type FacePart } from "./parts.ts";
 import { createPieceBook, type PieceBook } from "./pieceBook.ts";
@@ -114,12 +113,12 @@ function solveFaces(
 ) {
   const { outline, formed, profiles, settled, leg, log } = stage;
   const { faces } = settled;
-  const heights = profiles[0]?.heights ?? [];
   const faceId = (face: number) => faceName(prefix, face);
   const legs = placeCorners({
     faces,
     leg,
-    hasPiece: leg === 0 || heights.every((height) => insideCornerAt(kit, [leg, leg], height) !== null),
+    hasPiece: (face) =>
+      leg === 0 || profiles[face]!.heights.every((height) => squareCornerAt(kit, leg, height) !== null),
     roomName: (face) => roomNameOf(face, outline),
     faceId,
     log,

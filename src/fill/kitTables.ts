@@ -2,7 +2,8 @@
 // the same kit again and again.
 
 import { closureRanges } from "../kit/closures.ts";
-import { type Kit, ruleValue } from "../kit/kit.ts";
+import { insideCornerAt } from "../kit/corners.ts";
+import { type InsideCorner, type Kit, ruleValue } from "../kit/kit.ts";
 import { commonWidths } from "../kit/offers.ts";
 import type { Mm } from "../units.ts";
 import { type ClosureRange, type CoverTable, createCoverTable } from "./coverTable.ts";
@@ -23,6 +24,20 @@ export function tableOf(kit: Kit, heights: readonly Mm[]): CoverTable {
   const table = createCoverTable(commonWidths(kit, distinct), closureRange(kit), narrowUnder(kit));
   tables.set(key, table);
   return table;
+}
+
+const rememberedCorners = new WeakMap<Kit, Map<string, InsideCorner | null>>();
+
+/** The square inside corner with legs of `leg` for one row of panels; null where the kit has none. */
+export function squareCornerAt(kit: Kit, leg: Mm, height: Mm): InsideCorner | null {
+  const corners = rememberedCorners.get(kit) ?? new Map<string, InsideCorner | null>();
+  rememberedCorners.set(kit, corners);
+  const key = `${leg} ${height}`;
+  const known = corners.get(key);
+  if (known !== undefined) return known;
+  const corner = insideCornerAt(kit, [leg, leg], height);
+  corners.set(key, corner);
+  return corner;
 }
 
 /**
