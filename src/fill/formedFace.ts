@@ -52,6 +52,7 @@ const ALONG = 2; // mm: how near a slab's edge must run to a face to lie along i
  */
 export function formedFaces(outline: Outline, unit: Unit): readonly FormedFace[] {
   const parts = outline.faces.map((face) => splitPoints(face, unit.slabs));
+  const drawn = new Map(unit.walls.map((wall) => [wall.id, wall.thickness]));
   const first: number[] = [];
   let count = 0;
   for (const part of parts) {
@@ -79,7 +80,7 @@ export function formedFaces(outline: Outline, unit: Unit): readonly FormedFace[]
         room: face.room,
         isFreeEnd: face.isFreeEnd && own.length === 1 && nextParts.length > 0,
         walls: wallsWithin(face, part.start, part.end),
-        opposite: oppositeWithin(face, part, { parts, first, faces: outline.faces }),
+        opposite: oppositeWithin(face, part, { parts, first, faces: outline.faces, drawn }),
       };
     });
   });
@@ -155,7 +156,12 @@ function wallsWithin(face: Face, start: Mm, end: Mm): readonly string[] {
 function oppositeWithin(
   face: Face,
   own: Part,
-  all: { parts: readonly (readonly Part[])[]; first: readonly number[]; faces: readonly Face[] },
+  all: {
+    parts: readonly (readonly Part[])[];
+    first: readonly number[];
+    faces: readonly Face[];
+    drawn: ReadonlyMap<string, Mm>;
+  },
 ): readonly FormedOpposite[] {
   const found: FormedOpposite[] = [];
   for (const pair of face.opposite) {
@@ -171,11 +177,25 @@ function oppositeWithin(
         face: all.first[pair.face]! + k,
         start: start - own.start,
         end: end - own.start,
-        thickness: pair.thickness,
+        thickness: drawnThickness(wallsWithin(face, start, end), pair.thickness, all.drawn),
       });
     });
   }
   return found;
+}
+
+// A face brought flush by a hair leaves the wall as thick as drawn: its ties and ends are ordered for that thickness.
+function drawnThickness(walls: readonly string[], measured: Mm, drawn: ReadonlyMap<string, Mm>): Mm {
+  let best = measured;
+  let nearest = ALONG;
+  for (const wall of walls) {
+    const thickness = drawn.get(wall) ?? measured;
+    const off = Math.abs(thickness - measured);
+    if (off > nearest || (off === nearest && thickness >= best)) continue;
+    nearest = off;
+    best = thickness;
+  }
+  return best;
 }
 
 function seenFrom(face: Face, other: Face, part: Part): readonly [Mm, Mm] {
