@@ -9,7 +9,7 @@ export type Read<Value> =
   | { readonly status: "ok"; readonly value: Value; readonly warnings: readonly string[] }
   | { readonly status: "invalid"; readonly faults: readonly string[] };
 
-/** A sheet as it is printed. The title names it among the sheets of its project: unit, then what it shows. */
+/** A sheet as it is printed. The title becomes its file's name; two sheets may share one. */
 export interface PrintedSheet {
   readonly title: string;
   readonly svg: string;
