@@ -1,6 +1,6 @@
 // Which commands there are, what each takes, and how that is told. The reader of arguments goes by these tables.
 
-export interface OptionUsage {
+interface OptionUsage {
   readonly name: string;
   /** What stands for its value in the usage, such as "DIR". Every option but help and version takes one. */
   readonly value: string;
