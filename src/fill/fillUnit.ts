@@ -30,7 +30,7 @@ import { placeReveals } from "./reveals.ts";
 import { type Settled, type SettledFace, settle } from "./settled.ts";
 import { checkSite } from "./siteChecks.ts";
 import { solveStretches } from "./solve.ts";
-import { layOut } from "./stretches.ts";
+import { layOut, type Stretch } from "./stretches.ts";
 import { checkTieRows, checkTieSpacing } from "./tieSpacing.ts";
 import { isInKit, placeTies } from "./ties.ts";
 
@@ -48,6 +48,8 @@ export interface FillInput {
 export interface FilledUnit {
   readonly outline: Outline;
   readonly drafts: readonly FaceDraft[];
+  /** The free intervals and zones of each face, by place: an interval of two faces is listed on both. */
+  readonly stretches: readonly (readonly Stretch[])[];
   readonly fill: Omit<UnitFill, "storey" | "pours" | "soffits">;
 }
 
@@ -74,7 +76,8 @@ export function fillUnit(input: FillInput): FilledUnit {
   const { parts, stretches } = solveFaces(input, { outline, formed, profiles, settled, leg, log });
   const book = createPieceBook(kit, input.prefix);
   const drafts = draftFaces(input, { outline, settled, profiles, parts, leg, log, book });
-  return { outline, drafts, fill: assemble(input, { outline, settled, drafts, stretches, leg, log, book }) };
+  const fill = assemble(input, { outline, settled, drafts, stretches, leg, log, book });
+  return { outline, drafts, stretches, fill };
 }
 
 function clearHeightAt(face: FormedFace, outline: Outline, storey: Storey): Mm {
