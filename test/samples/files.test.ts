@@ -1,0 +1,75 @@
+// What holds of every sample: it is a clean file, its fill leaves nothing open and is the same every time.
+
+import { readdirSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import type { BillLine } from "../../src/fill/result.ts";
+import { writeFillDocument } from "../../src/fill/writeFill.ts";
+import { writeProject } from "../../src/plan/write.ts";
+import { tilingFaults } from "../support/audit/tiling.ts";
+import { reflected } from "../support/reflected.ts";
+import { filled, sampleProject, sampleText } from "../support/samples.ts";
+
+const names = readdirSync(new URL("../../samples", import.meta.url))
+  .filter((name) => name.endsWith(".json"))
+  .map((name) => name.slice(0, -".json".length))
+  .sort();
+
+/** Wrong drawings are settled and left out by rules that look along +x; mirrored, others of them may be left out. */
+const sound = names.filter((name) => name !== "awkward");
+
+it("finds the samples", () => {
+  expect(names).toEqual(["awkward", "mirrored-pair", "one-room", "row-of-three", "two-bedroom"]);
+});
+
+describe.each(names)("%s", (name) => {
+  it("is read without a warning and saved without a change", () => {
+    expect(writeProject(sampleProject(name))).toBe(sampleText(name));
+  });
+
+  it("has its name, its scheme and names for its units and pours", () => {
+    const { name: title, units, pours } = sampleProject(name);
+    expect(title).toMatch(/^Pellowick Rise, /);
+    for (const unit of units) expect(unit.name).not.toBe("");
+    for (const pour of pours) expect(pour.name).not.toBe("");
+  });
+
+  it("tiles every face exactly, what cannot be built included", () => {
+    const { units } = filled(sampleProject(name));
+    expect(
+      units.flatMap(({ faces, problems }) => faces.flatMap((face) => tilingFaults(face, problems))),
+    ).toEqual([]);
+  });
+
+  it("fills to the same bytes twice", () => {
+    const once = writeFillDocument(filled(sampleProject(name)));
+    expect(writeFillDocument(filled(sampleProject(name)))).toBe(once);
+  });
+
+  it("ends without an error, or, where the plan is drawn wrongly, with errors", () => {
+    const problems = filled(sampleProject(name)).units.flatMap((unit) => unit.problems);
+    expect(problems.some(({ severity }) => severity === "error")).toBe(name === "awkward");
+  });
+});
+
+describe.each(sound)("%s", (name) => {
+  it("has a person's weight limit as the one thing to be warned of", () => {
+    const problems = filled(sampleProject(name)).units.flatMap((unit) => unit.problems);
+    expect([...new Set(problems.map(({ kind }) => kind))]).toEqual(["too-heavy"]);
+  });
+
+  it("takes the same forms when drawn as its mirror image", () => {
+    const project = sampleProject(name);
+    const drawn = filled(project);
+    const mirrored = filled({ ...project, units: project.units.map(reflected) });
+    expect(mirrored.totals).toEqual(drawn.totals);
+    expect(mirrored.units.map(({ bill }) => bill.filter(isForm))).toEqual(
+      drawn.units.map(({ bill }) => bill.filter(isForm)),
+    );
+  });
+});
+
+// Ties and fittings are left out: an interval between two corners closes at its greater x, so a joint may come to stand
+// beside a box in one of the two drawings only, and the side that is set first goes by x as well.
+function isForm({ family, area }: BillLine): boolean {
+  return area > 0 || family === "outside-corner" || family === "cap-corner";
+}
