@@ -3,6 +3,8 @@
 //   "Wall 160 with a 150 leg asks for 310 at 14 corners: adding 310 and 460 to the kit removes 28 closures."
 
 import type { Mm } from "../units.ts";
+import { nearestLengths } from "./cover.ts";
+import type { CoverTable } from "./coverTable.ts";
 import type { FaceDraft } from "./faceDraft.ts";
 import type { ClosurePart } from "./parts.ts";
 import { counted, listText } from "./problems.ts";
@@ -16,24 +18,29 @@ interface ZoneCause {
   closures: number;
 }
 
-/** Causes by number of closures, most first, then by thickness or width. Panels of `leg` c are the kit's. */
+/**
+ * Causes by number of closures, most first, then zones by width before residues by nudge.
+ *
+ * @param leg - the leg of the kit's square corners, mm
+ */
 export function gatherCauses(
   drafts: readonly FaceDraft[],
   stretches: readonly (readonly Stretch[])[],
   leg: Mm,
+  tableFor: (face: number) => CoverTable,
 ): readonly Cause[] {
   const byThickness = new Map<Mm | null, ZoneCause>();
-  const byWidth = new Map<Mm, number>();
+  const byNudge = new Map<Mm | null, number>();
   for (const draft of drafts) {
     for (const part of draft.parts) {
       if (part.kind !== "closure") continue;
-      const width = part.high - part.low;
-      if (!part.isZone) {
-        byWidth.set(width, (byWidth.get(width) ?? 0) + 1);
-        continue;
-      }
       const stretch = stretches[draft.settled.index]!.find((each) => holds(each, part));
       if (stretch === undefined) continue;
+      if (!part.isZone) {
+        const nudge = nudgeOf(stretch, tableFor(draft.settled.index));
+        byNudge.set(nudge, (byNudge.get(nudge) ?? 0) + 1);
+        continue;
+      }
       const length = stretch.high - stretch.low;
       const thickness = thicknessBehind(stretch, leg, drafts);
       const cause = byThickness.get(thickness) ?? { thickness, widths: new Set<Mm>(), closures: 0 };
@@ -44,8 +51,9 @@ export function gatherCauses(
   }
   const causes: Cause[] = [];
   for (const cause of byThickness.values()) causes.push(zoneCause(cause, leg));
-  for (const [width, count] of byWidth) causes.push(residueCause(width, count));
-  return causes.sort((a, b) => b.closures - a.closures || (a.widths[0] ?? 0) - (b.widths[0] ?? 0));
+  const residues = [...byNudge].sort(([a], [b]) => (a ?? 0) - (b ?? 0));
+  for (const [nudge, count] of residues) causes.push(residueCause(nudge, count));
+  return causes.sort((a, b) => b.closures - a.closures || (b.widths[0] ?? 0) - (a.widths[0] ?? 0));
 }
 
 function holds(stretch: Stretch, part: ClosurePart): boolean {
@@ -81,13 +89,20 @@ function zoneCause({ thickness, widths, closures }: ZoneCause, leg: Mm): Cause {
   };
 }
 
-function residueCause(width: Mm, closures: number): Cause {
-  return {
-    message:
-      `${counted(closures, "face")} end${closures === 1 ? "s" : ""} ${width} mm off the kit's grid: moving a wall or a jamb by ` +
-      `${width} mm there removes ${counted(closures, "closure")}.`,
-    closures,
-    places: closures,
-    widths: [],
-  };
+// How far an interval is from a length that panels alone fill, the nearer way.
+function nudgeOf({ low, high }: Stretch, table: CoverTable): Mm | null {
+  const length = high - low;
+  const { below, above } = nearestLengths(length, table, "plain");
+  const ways = [below, above].flatMap((other) => (other === null ? [] : [Math.abs(other - length)]));
+  return ways.length === 0 ? null : Math.min(...ways);
+}
+
+function residueCause(nudge: Mm | null, closures: number): Cause {
+  const places = counted(closures, "face misses", "faces miss");
+  const message =
+    nudge === null
+      ? `${places} every length that panels alone fill: more widths in the kit would remove ${counted(closures, "closure")}.`
+      : `${places} a length that panels alone fill by ${nudge} mm: moving a wall or a jamb there by ${nudge} mm removes ` +
+        `${counted(closures, "closure")}.`;
+  return { message, closures, places: closures, widths: [] };
 }

@@ -210,7 +210,8 @@ function assemble(
   const accessories = countAccessories({ drafts, ties, edges: corners, reveals, kit });
   checkTieSpacing({ drafts, ties: joints, kit, log });
   checkTieRows({ drafts, kit, log });
-  checkRings({ outline, drafts, kit, tableFor: (face) => tableOf(kit, drafts[face]!.profile.heights), log });
+  const tableFor = (face: number) => tableOf(kit, drafts[face]!.profile.heights);
+  checkRings({ outline, drafts, kit, tableFor, log });
   checkSite({ outline, unit, storey, drafts, ties, kit, leg, log });
   const listed = {
     faces,
@@ -238,7 +239,7 @@ function assemble(
       drafts.map((draft) => draft.parts),
       narrowUnder(kit),
     ),
-    causes: gatherCauses(drafts, stretches, leg),
+    causes: gatherCauses(drafts, stretches, leg, tableFor),
     problems: log.list,
   };
 }
