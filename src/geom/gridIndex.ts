@@ -22,29 +22,61 @@ const ROW = 0x4000000; // cells in a row: a key is then a whole number below 2^5
  * @param cell - side of a cell, mm
  */
 export function buildGridIndex(segments: readonly (readonly [Point, Point])[], cell: number): GridIndex {
-  const cells = new Map<number, number[]>();
+  // Items of one cell lie together in one list: thousands of small arrays would cost more than the search itself.
+  const slots = new Map<number, number>();
+  const listedSlots: number[] = [];
+  const listedItems: number[] = [];
+  const counts: number[] = [];
   segments.forEach(([a, b], item) => {
     visitCells(a, b, { cell, reach: 0 }, (key) => {
-      const items = cells.get(key);
-      if (items === undefined) cells.set(key, [item]);
-      else items.push(item);
+      let slot = slots.get(key);
+      if (slot === undefined) {
+        slot = counts.length;
+        slots.set(key, slot);
+        counts.push(0);
+      }
+      counts[slot]!++;
+      listedSlots.push(slot);
+      listedItems.push(item);
     });
   });
-  const seen = new Int32Array(segments.length);
+  const starts = new Int32Array(counts.length + 1);
+  counts.forEach((count, slot) => {
+    starts[slot + 1] = starts[slot]! + count;
+  });
+  const next = starts.slice();
+  const items = new Int32Array(listedItems.length);
+  listedItems.forEach((item, i) => {
+    items[next[listedSlots[i]!]!++] = item;
+  });
+  return { near: nearIn({ slots, starts, items }, cell, segments.length) };
+}
+
+interface Cells {
+  readonly slots: ReadonlyMap<number, number>;
+  /** Where the items of each slot start in `items`. */
+  readonly starts: Int32Array;
+  readonly items: Int32Array;
+}
+
+function nearIn({ slots, starts, items }: Cells, cell: number, count: number): GridIndex["near"] {
+  const seen = new Int32Array(count);
   let round = 0;
-  const near = (a: Point, b: Point, reach: number): readonly number[] => {
+  return (a, b, reach) => {
     round++;
     const found: number[] = [];
     visitCells(a, b, { cell, reach }, (key) => {
-      for (const item of cells.get(key) ?? []) {
+      const slot = slots.get(key);
+      if (slot === undefined) return;
+      for (let i = starts[slot]!; i < starts[slot + 1]!; i++) {
+        const item = items[i]!;
         if (seen[item] === round) continue;
         seen[item] = round;
         found.push(item);
       }
     });
-    return found.sort((p, q) => p - q);
+    return found.length > 1 ? found.sort((p, q) => p - q) : found;
   };
-  return { near };
 }
 
 function visitCells(a: Point, b: Point, grid: { cell: number; reach: number }, visit: (key: number) => void) {

@@ -36,8 +36,11 @@ export function attributeFaces(faces: readonly FaceDraft[], traced: TracedOutlin
       const stretch = stretchOnFace(face, traced.edges[edge]!);
       if (stretch === null) continue;
       const { wall, side } = traced.edges[edge]!;
-      (stretch.isWhole ? found : partly).push({ ...placed(stretch, face), wall, side, edge });
+      const start = keepPlace(stretch.start, face.length);
+      const end = keepPlace(stretch.end, face.length);
+      (stretch.isWhole ? found : partly).push({ start, end, wall, side, edge });
     }
+    if (partly.length === 0 && found.every(isLengthwise)) return found.sort(compareParts);
     const sides = found.filter(isLengthwise);
     const ends = uncovered(
       found.filter((part) => !isLengthwise(part)),
@@ -46,13 +49,16 @@ export function attributeFaces(faces: readonly FaceDraft[], traced: TracedOutlin
     );
     // A side that leaves the face at a slant counts only where nothing else accounts for the face.
     const slanting = uncovered(partly, [...sides, ...ends], face);
-    return [...sides, ...ends, ...slanting].sort(
-      (a, b) => a.start - b.start || a.end - b.end || a.edge - b.edge,
-    );
+    return [...sides, ...ends, ...slanting].sort(compareParts);
   });
 }
 
+function compareParts(a: FaceEdge, b: FaceEdge): number {
+  return a.start - b.start || a.end - b.end || a.edge - b.edge;
+}
+
 function uncovered(parts: readonly FaceEdge[], covering: readonly FaceEdge[], face: FaceDraft): FaceEdge[] {
+  if (parts.length === 0) return [];
   const least = leastStretch(face);
   return parts.flatMap((part) =>
     subtractIntervals(part, covering, least).map((rest) => ({ ...part, ...rest })),
@@ -103,8 +109,4 @@ function stretchOnFace(
 
 function leastStretch(face: FaceDraft): Mm {
   return Math.min(TIE_TOLERANCE, face.length / 2);
-}
-
-function placed({ start, end }: Interval, { length }: FaceDraft): Interval {
-  return { start: keepPlace(start, length), end: keepPlace(end, length) };
 }

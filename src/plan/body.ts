@@ -9,15 +9,15 @@
 // Rings run counter-clockwise. A side that its two joints cut away altogether runs backwards: the ring then takes from
 // the neighbour in the corner exactly what the drawing leaves out, and the union counts it so.
 
-import { alongLine, intersectLines, type Line, lineThrough, offsetLine } from "../geom/line.ts";
-import { distance, isNear, type Point } from "../geom/point.ts";
+import { alongLine, type Line, lineThrough, offsetLine } from "../geom/line.ts";
+import { cross, distance, isNear, type Point } from "../geom/point.ts";
 import type { Ring } from "../geom/ring.ts";
 import type { Mm } from "../units.ts";
 import type { DrawnWall } from "./drawnWall.ts";
 import type { WallSide } from "./face.ts";
 import type { Joints } from "./joints.ts";
-import type { MitrePoints } from "./mitre.ts";
-import { type EndPoints, squareEnd } from "./wallEnd.ts";
+import type { MitreCorners } from "./mitre.ts";
+import { type EndCorners, meetSides, sideLines, squareEnd } from "./wallEnd.ts";
 
 /** One edge of a body's ring, the body on its left. */
 export interface BodyEdge {
@@ -35,12 +35,14 @@ export interface BodyEdge {
 /** The body of one wall. */
 export interface Body {
   readonly edges: readonly BodyEdge[];
+  /** For the union: a hair larger than the edges say. */
+  readonly ring: Ring;
   /** Whether a joint cuts one of the two sides away altogether. */
   readonly isCutAway: boolean;
 }
 
 /** Builds the bodies, in the order of the walls. */
-export function buildBodies(walls: readonly DrawnWall[], joints: Joints, mitres: MitrePoints): Body[] {
+export function buildBodies(walls: readonly DrawnWall[], joints: Joints, mitres: MitreCorners): Body[] {
   return walls.map((wall, i) => {
     const ends = [0, 1].map((at) => {
       const end = 2 * i + at;
@@ -58,64 +60,57 @@ export function buildBodies(walls: readonly DrawnWall[], joints: Joints, mitres:
   });
 }
 
-/** The ring of a body, for the union. */
-export function bodyRing(body: Body): Ring {
-  return body.edges.map((edge) => edge.from);
-}
-
-function runToLine(wall: DrawnWall, line: Line, square: EndPoints): EndPoints {
+function runToLine(wall: DrawnWall, line: Line, square: EndCorners): EndCorners {
+  const stop = { at: line, grown: line };
   return {
-    left: intersectLines(offsetLine(wall.line, wall.left), line) ?? square.left,
+    left: meetSides(sideLines(wall, "left"), stop) ?? square.left,
     between: [],
-    right: intersectLines(offsetLine(wall.line, wall.right), line) ?? square.right,
+    right: meetSides(sideLines(wall, "right"), stop) ?? square.right,
   };
 }
 
-function isCutAway(wall: DrawnWall, from: EndPoints, to: EndPoints): boolean {
+function isCutAway(wall: DrawnWall, from: EndCorners, to: EndCorners): boolean {
   const runs = (a: Point, b: Point) => alongLine(wall.line, b) - alongLine(wall.line, a);
-  return runs(from.left, to.left) <= 0 || runs(from.right, to.right) <= 0;
+  return runs(from.left.at, to.left.at) <= 0 || runs(from.right.at, to.right.at) <= 0;
 }
 
-function bodyOf(index: number, wall: DrawnWall, [from, to]: readonly [EndPoints, EndPoints]): Body {
-  const corners: { readonly at: Point; readonly side: WallSide }[] = [
-    { at: from.right, side: "right" },
-    { at: to.right, side: "to" },
-    ...[...to.between].reverse().map((at) => ({ at, side: "to" as const })),
-    { at: to.left, side: "left" },
-    { at: from.left, side: "from" },
-    ...from.between.map((at) => ({ at, side: "from" as const })),
-  ];
+function bodyOf(index: number, wall: DrawnWall, [from, to]: readonly [EndCorners, EndCorners]): Body {
+  const corners = [from.right, to.right, ...[...to.between].reverse(), to.left, from.left, ...from.between];
+  const lastTo = 1 + to.between.length;
   const edges: BodyEdge[] = [];
-  corners.forEach(({ at, side }, i) => {
+  corners.forEach(({ at }, i) => {
     const next = corners[(i + 1) % corners.length]!.at;
     if (isNear(at, next, LEAST_EDGE)) return;
-    const weight = side === "left" || side === "right" ? wall.length : distance(at, next);
-    edges.push({ wall: index, side, from: at, to: next, line: edgeLine(wall, side, [at, next]), weight });
+    const side = i === 0 ? "right" : i <= lastTo ? "to" : i === lastTo + 1 ? "left" : "from";
+    const isSide = side === "left" || side === "right";
+    const line = isSide ? sideLine(wall, side, [at, next]) : endLine(wall, at, next);
+    edges.push({
+      wall: index,
+      side,
+      from: at,
+      to: next,
+      line,
+      weight: isSide ? wall.length : distance(at, next),
+    });
   });
-  return { edges, isCutAway: isCutAway(wall, from, to) };
+  return { edges, ring: corners.map((corner) => corner.grown), isCutAway: isCutAway(wall, from, to) };
 }
 
-// Sides and square ends take their direction from the wall, so that every piece of one straight wall has the same.
-function edgeLine(wall: DrawnWall, side: WallSide, [from, to]: readonly [Point, Point]): Line {
+// Sides take their line from the wall, so that every piece of one straight wall has the same.
+function sideLine(wall: DrawnWall, side: "left" | "right", [from, to]: readonly [Point, Point]): Line {
+  const { x, y, ux, uy } = offsetLine(wall.line, wall[side]);
+  const isForward = (to[0] - from[0]) * ux + (to[1] - from[1]) * uy > 0;
+  return isForward ? { x, y, ux, uy } : { x, y, ux: -ux, uy: -uy };
+}
+
+// A square end takes its direction from the wall.
+function endLine(wall: DrawnWall, from: Point, to: Point): Line {
   const direct = lineThrough(from, to);
   const { ux, uy } = wall.line;
-  for (const [x, y] of [
-    [ux, uy],
-    [-ux, -uy],
-    [-uy, ux],
-    [uy, -ux],
-  ] as const) {
-    if (x * direct.ux + y * direct.uy > SAME_DIRECTION)
-      return sideLine(wall, side, { ...direct, ux: x, uy: y });
-  }
-  return direct;
+  const square = cross(ux, uy, direct.ux, direct.uy);
+  if (square > SAME_DIRECTION) return { ...direct, ux: -uy, uy: ux };
+  return square < -SAME_DIRECTION ? { ...direct, ux: uy, uy: -ux } : direct;
 }
 
 const LEAST_EDGE = 1e-6; // mm; anything shorter is rounding and has no direction
 const SAME_DIRECTION = 1 - 1e-12;
-
-function sideLine(wall: DrawnWall, side: WallSide, line: Line): Line {
-  if (side !== "left" && side !== "right") return line;
-  const { x, y } = offsetLine(wall.line, wall[side]);
-  return { ...line, x, y };
-}

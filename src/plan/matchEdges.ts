@@ -1,14 +1,14 @@
 // Which drawn line is each edge of the union? The union rounds its vertices; the lines of the bodies are exact.
 
 import type { GridIndex } from "../geom/gridIndex.ts";
-import { alongLine, asideOfLine, lineThrough } from "../geom/line.ts";
+import { alongLine, asideOfLine, type Line, lineThrough, pointAt } from "../geom/line.ts";
 import { distance, isNear, type Point } from "../geom/point.ts";
 import type { Ring } from "../geom/ring.ts";
 import type { BodyEdge } from "./body.ts";
 import type { Edge } from "./straight.ts";
 import { ROUNDING, TIE_TOLERANCE } from "./tolerance.ts";
 
-const OFF_LINE = 0.02; // mm; twenty times what the union rounds away from a line
+const OFF_LINE = 0.02; // mm; five times what the bodies are grown by for the union
 const LEAST_COSINE = 0.9; // a short edge may be turned by the rounding of its ends
 
 /** The edges of a ring of the union, each on the line it was drawn on where there is one. */
@@ -18,10 +18,15 @@ export function matchEdges(ring: Ring, bodyEdges: readonly BodyEdge[], index: Gr
     const to = ring[(i + 1) % ring.length]!;
     if (isNear(from, to, 0)) return;
     const source = drawnEdge([from, to], bodyEdges, index);
-    const drawn = bodyEdges[source] ?? { line: lineThrough(from, to), weight: distance(from, to) };
-    edges.push({ from, to, line: drawn.line, weight: drawn.weight, source, isMerged: false });
+    const { line, weight } = bodyEdges[source] ?? { line: lineThrough(from, to), weight: distance(from, to) };
+    const foot = { from: footOn(line, from), to: footOn(line, to) };
+    edges.push({ from: foot.from, to: foot.to, line, weight, source, isMerged: false });
   });
   return edges;
+}
+
+function footOn(line: Line, point: Point): Point {
+  return pointAt(line, alongLine(line, point), 0);
 }
 
 // The body edge nearest to the middle of the edge, then the longest, then the first. A middle in a closed gap has its

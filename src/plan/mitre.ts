@@ -5,25 +5,24 @@
 //         │  │
 
 import { angleBetween } from "../geom/angle.ts";
-import { intersectLines, offsetLine } from "../geom/line.ts";
 import { cross, distance, type Point } from "../geom/point.ts";
 import { roundTo } from "../units.ts";
 import type { DrawnWall } from "./drawnWall.ts";
 import type { OutlineFinding } from "./face.ts";
 import { isDoubled, type Joints, leaving, type MitredCorner } from "./joints.ts";
-import { type EndPoints, squareEnd } from "./wallEnd.ts";
+import { type BodyCorner, type EndCorners, meetSides, sideLines, squareEnd } from "./wallEnd.ts";
 import { placeText, sentence, wallText } from "./wording.ts";
 
 /** The corners of each mitred end, by its number. */
-export type MitrePoints = ReadonlyMap<number, EndPoints>;
+export type MitreCorners = ReadonlyMap<number, EndCorners>;
 
 /** Longest mitre, measured from the corner, in thicknesses of the thicker wall. */
 const LONGEST_MITRE = 3;
 
 interface Sides {
   /** Corner points on the side left of the leaving direction, from the side inwards. */
-  readonly left: readonly Point[];
-  readonly right: readonly Point[];
+  readonly left: readonly BodyCorner[];
+  readonly right: readonly BodyCorner[];
   readonly isMitred: boolean;
 }
 
@@ -32,8 +31,8 @@ export function mitreCorners(
   walls: readonly DrawnWall[],
   joints: Joints,
   findings: OutlineFinding[],
-): MitrePoints {
-  const points = new Map<number, EndPoints>();
+): MitreCorners {
+  const points = new Map<number, EndCorners>();
   for (const corner of joints.corners) {
     const { ends, node } = corner;
     const pairs = ends.map((end, i) => {
@@ -45,7 +44,7 @@ export function mitreCorners(
       const isPlain = ends.length === 2 && left.isMitred && right.isMitred;
       const inner = [
         ...left.left.slice(1),
-        ...(isPlain ? [] : [node]),
+        ...(isPlain ? [] : [{ at: node, grown: node }]),
         ...[...right.right.slice(1)].reverse(),
       ];
       points.set(end, wallEnd(end, { left: left.left[0]!, between: inner, right: right.right[0]! }));
@@ -55,7 +54,7 @@ export function mitreCorners(
 }
 
 // From left and right of the leaving direction to left and right of the wall.
-function wallEnd(end: number, { left, between, right }: EndPoints): EndPoints {
+function wallEnd(end: number, { left, between, right }: EndCorners): EndCorners {
   return end % 2 === 0
     ? { left, between, right }
     : { left: right, between: [...between].reverse(), right: left };
@@ -71,11 +70,11 @@ interface CornerWork {
 function mitrePair({ walls, corner, findings }: CornerWork, end: number, next: number): Sides {
   const [wall, other] = [walls[end >> 1]!, walls[next >> 1]!];
   const [u, v] = [leaving(walls, end), leaving(walls, next)];
-  const own = offsetLine(wall.line, end % 2 === 0 ? wall.left : wall.right);
-  const facing = offsetLine(other.line, next % 2 === 0 ? other.right : other.left);
-  const tip = isDoubled(walls, end, next) ? null : intersectLines(own, facing);
+  const own = sideLines(wall, end % 2 === 0 ? "left" : "right");
+  const facing = sideLines(other, next % 2 === 0 ? "right" : "left");
+  const tip = isDoubled(walls, end, next) ? null : meetSides(own, facing);
   const limit = LONGEST_MITRE * Math.max(wall.thickness, other.thickness);
-  if (tip !== null && distance(tip, corner.node) <= limit + ROUNDING) {
+  if (tip !== null && distance(tip.at, corner.node) <= limit + ROUNDING) {
     return { left: [tip], right: [tip], isMitred: true };
   }
   const left = wallEnd(end, squareEnd(walls, end)).left;
@@ -83,10 +82,14 @@ function mitrePair({ walls, corner, findings }: CornerWork, end: number, next: n
   const isOuter = cross(u[0], u[1], v[0], v[1]) < 0;
   if (!isOuter || tip === null) return { left: [left], right: [right], isMitred: false };
   findings.push(
-    cutSquare({ wall, other, tip, node: corner.node, angle: angleBetween(v[0], v[1], u[0], u[1]) }),
+    cutSquare({ wall, other, tip: tip.at, node: corner.node, angle: angleBetween(v[0], v[1], u[0], u[1]) }),
   );
-  const middle: Point = [(left[0] + right[0]) / 2, (left[1] + right[1]) / 2];
+  const middle = { at: midpoint(left.at, right.at), grown: midpoint(left.grown, right.grown) };
   return { left: [left, middle], right: [right, middle], isMitred: false };
+}
+
+function midpoint(a: Point, b: Point): Point {
+  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 }
 
 function cutSquare(cut: {

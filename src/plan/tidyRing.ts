@@ -94,7 +94,7 @@ function noteMoves(joined: Edge, parts: readonly Edge[], settled: SettledPiece[]
   }
 }
 
-const OFF_CORNER = 0.01; // mm; ten times what the union rounds a right-angled corner away by
+const OFF_CORNER = 0.02; // mm; three times what a right-angled corner moves when both bodies are grown for the union
 const DECIMALS = 1e9; // coordinates are kept to 1e-9 mm: rounding noise goes, the drawing stays
 
 /** The corners of the ring: corner i is where edge i begins. Edges that vanish between exact corners are dropped. */

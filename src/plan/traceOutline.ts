@@ -4,7 +4,7 @@ import { buildGridIndex, type GridIndex } from "../geom/gridIndex.ts";
 import { comparePoints } from "../geom/point.ts";
 import { beginRing, leastCorner, type Ring, ringArea } from "../geom/ring.ts";
 import type { Union } from "../geom/union.ts";
-import { type Body, type BodyEdge, bodyRing } from "./body.ts";
+import type { Body, BodyEdge } from "./body.ts";
 import { matchEdges } from "./matchEdges.ts";
 import { ringCorners, type SettledPiece, tidyEdges } from "./tidyRing.ts";
 
@@ -29,7 +29,7 @@ export function traceOutline(bodies: readonly Body[], union: Union): TracedOutli
     CELL,
   );
   const settled: SettledPiece[] = [];
-  const rings = union(bodies.map(bodyRing))
+  const rings = union(bodies.map((body) => body.ring))
     .map((ring) => {
       const begun = beginRing(ring, leastCorner(ring));
       return ringCorners(tidyEdges(matchEdges(begun, edges, index), settled));
