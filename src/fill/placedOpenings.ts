@@ -43,7 +43,7 @@ export function placeOpenings(context: OpeningContext): readonly PlacedOpening[]
     const found = placeOne(opening, wall, sides, context);
     if (found !== null) placed.push(found);
   }
-  placed.sort((a, b) => a.line - b.line || a.faces[0] - b.faces[0] || a.low - b.low || b.high - a.high);
+  placed.sort((a, b) => a.line - b.line || a.low - b.low || b.high - a.high || a.faces[0] - b.faces[0]);
   return withoutOverlaps(placed, context.log);
 }
 

@@ -32,7 +32,9 @@ function jambFaults(plan: AuditPlan): string[] {
         const here = plan.fill.corners.filter((one) => isAt(one.from, px, py) && isAt(one.to, px, py));
         faults.push(...spanFaults(`jamb of ${id} on ${face.face.id}`, here.map(rise), [sill, head]));
       }
-      for (const z of sill > 0 ? [sill, head] : [head]) {
+      // Under a slab as high as its head an opening of a room has no edge: the soffit goes on through it.
+      const isOpenAbove = face.face.room !== null && head === face.face.height;
+      for (const z of [...(sill > 0 ? [sill] : []), ...(isOpenAbove ? [] : [head])]) {
         const ends = spanOf(face, x, width);
         const spans = plan.fill.corners
           .filter((one) => one.from[2] === z && one.to[2] === z && isOnLine(face, one))
