@@ -19,16 +19,6 @@ export function ringArea(ring: Ring): number {
   return sum / 2;
 }
 
-/** Length once round, mm. */
-export function ringPerimeter(ring: Ring): number {
-  let sum = 0;
-  ring.forEach((a, i) => {
-    const b = ring[(i + 1) % ring.length]!;
-    sum += Math.sqrt((b[0] - a[0]) * (b[0] - a[0]) + (b[1] - a[1]) * (b[1] - a[1]));
-  });
-  return sum;
-}
-
 /** Position in the ring of its point of least x, then least y; −1 in an empty ring. */
 export function leastCorner(ring: Ring): number {
   let least = -1;

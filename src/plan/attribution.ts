@@ -82,7 +82,7 @@ export function isWallEnd(face: FaceDraft, parts: readonly FaceEdge[], walls: re
 }
 
 /** Whether a part is one of the two long sides of its wall. */
-export function isLengthwise(part: { readonly side: WallSide }): boolean {
+function isLengthwise(part: { readonly side: WallSide }): boolean {
   return part.side === "left" || part.side === "right";
 }
 

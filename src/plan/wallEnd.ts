@@ -15,7 +15,7 @@ import type { DrawnWall } from "./drawnWall.ts";
 import { endPoint } from "./joints.ts";
 
 /** How much a body grows to each side for the union: 64 of the union's steps, and far below any tolerance. */
-export const GROWTH: Mm = 1 / 256;
+const GROWTH: Mm = 1 / 256;
 
 /** A corner as drawn, and as given to the union. */
 export interface BodyCorner {

@@ -40,6 +40,23 @@ export async function loadGeosUnion(): Promise<(rings: readonly Ring[]) => Union
   };
 }
 
+/** Whether a ring is one that GEOS can unite: it neither crosses nor touches itself. */
+export async function loadGeosValid(): Promise<(ring: Ring) => boolean> {
+  const geos = await initGeosJs();
+  const { Module } = geos;
+  const reader = geos.GEOSWKTReader_create();
+  return (ring) => {
+    const wkt = polygonText(ring);
+    const text = Module._malloc(wkt.length + 1);
+    Module.stringToUTF8(wkt, text, wkt.length + 1);
+    const polygon = geos.GEOSWKTReader_read(reader, text);
+    const isValid = geos.GEOSisValid(polygon) === 1;
+    geos.GEOSGeom_destroy(polygon);
+    Module._free(text);
+    return isValid;
+  };
+}
+
 function polygonText(ring: Ring): string {
   const closed = [...ring, ring[0]!];
   return `POLYGON((${closed.map(([x, y]) => `${x} ${y}`).join(",")}))`;

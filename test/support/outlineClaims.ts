@@ -7,7 +7,7 @@ import { ringArea } from "../../src/geom/ring.ts";
 import type { Face, Outline } from "../../src/plan/face.ts";
 
 /** Corners of a ring, in order. */
-export function ringPoints(outline: Outline, ring: number) {
+function ringPoints(outline: Outline, ring: number) {
   return outline.rings[ring]!.faces.map((face) => outline.faces[face]!.from);
 }
 
