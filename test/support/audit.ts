@@ -10,6 +10,7 @@ import { edgeFaults } from "./audit/edges.ts";
 import { jointFaults, tieFaults } from "./audit/joints.ts";
 import { idFaults, sizeFaults } from "./audit/pieces.ts";
 import { firstOutFaults, lockedFaults, ringFaults } from "./audit/rooms.ts";
+import { tieSpacingFaults } from "./audit/tieSpacing.ts";
 import { tilingFaults } from "./audit/tiling.ts";
 import { auditPlan } from "./audit/walls.ts";
 
@@ -41,6 +42,7 @@ export function auditSquare(fill: UnitFill, audited: Audited): string[] {
     ...bandFaults(plan),
     ...totalsFaults(plan),
     ...tieFaults(plan),
+    ...tieSpacingFaults(plan),
     ...edgeFaults(plan),
     ...firstOutFaults(plan),
     ...lockedFaults(plan),

@@ -40,7 +40,12 @@ const wish = fc.record({
   isDrawn: fc.integer({ min: 0, max: 4 }).map((n) => n > 0),
   isFlipped: fc.boolean(),
   thickness: fc.nat(20),
-  hole: fc.constantFrom(null, null, null, ...(["door", "narrowDoor", "window", "wide", "high", "full", "box"] as const)),
+  hole: fc.constantFrom(
+    null,
+    null,
+    null,
+    ...(["door", "narrowDoor", "window", "wide", "high", "full", "box"] as const),
+  ),
   at: fc.integer({ min: 0, max: 40 }),
   offGrid: fc.constantFrom(0, 0, 0, 0, 5, 20, 25, 37),
   stub: fc.constantFrom("none", "none", "none", "left", "right", "both", "staggered"),
@@ -66,7 +71,8 @@ export function houseArbitrary({ columns, rows, thicknesses, isMixed }: HouseWis
     })
     .map(({ spansX, spansY, lines, wishes, islands }) => {
       const [xs, ys] = [places(spansX), places(spansY)];
-      const thicknessOf = (line: number, one: Wish) => (isMixed ? lines[one.thickness % 20]! : lines[line % 20]!);
+      const thicknessOf = (line: number, one: Wish) =>
+        isMixed ? lines[one.thickness % 20]! : lines[line % 20]!;
       const drafts: Draft[] = [];
       let next = 0;
       ys.forEach((y, k) => {
@@ -78,10 +84,18 @@ export function houseArbitrary({ columns, rows, thicknesses, isMixed }: HouseWis
       xs.forEach((x, k) => {
         for (let i = 0; i + 1 < ys.length; i++) {
           const one = wishes[next++]!;
-          drafts.push({ from: [x, ys[i]!], to: [x, ys[i + 1]!], thickness: thicknessOf(k + 7, one), wish: one });
+          drafts.push({
+            from: [x, ys[i]!],
+            to: [x, ys[i + 1]!],
+            thickness: thicknessOf(k + 7, one),
+            wish: one,
+          });
         }
       });
-      return unitOfDrafts(drafts.filter(({ wish: { isDrawn } }) => isDrawn), islandsIn(xs, ys, islands));
+      return unitOfDrafts(
+        drafts.filter(({ wish: { isDrawn } }) => isDrawn),
+        islandsIn(xs, ys, islands),
+      );
     })
     .filter(({ walls }) => walls.length > 0);
 }
@@ -153,7 +167,7 @@ function islandsIn(xs: readonly number[], ys: readonly number[], islands: readon
       const x = xs[i]! + Math.floor(width / 2);
       const y = ys[k]! + Math.floor(depth / 2);
       const length = kind === "column" ? 150 : 300;
-      const thickness = kind === "column" ? 300 : 100;
+      const thickness = kind === "column" ? 200 : 100;
       found.push({
         id: `w${found.length + 1}`,
         from: [x - length, y],

@@ -23,7 +23,10 @@ export function totalsFaults(plan: AuditPlan): string[] {
       if (width < narrowUnder) count.narrow++;
       const [low, high] = spanOf(face, x, width);
       const home = segments.find((one) => one.low <= low && one.high >= high);
-      if (home?.kind === "zone") count.zones++;
+      // Where the definition leaves open what a stretch is, the fill's own word counts.
+      const isZone =
+        home === undefined || home.kind === "unclear" ? piece.zone === true : home.kind === "zone";
+      if (isZone) count.zones++;
       else if (plan.kit.pieces.find(({ code }) => code === piece.code)?.standard !== true) count.fillers++;
       if (home !== undefined && home.kind !== "unclear" && (home.kind === "zone") !== (piece.zone === true))
         faults.push(

@@ -152,54 +152,79 @@ export function offerFor(kit: Kit, heights: readonly number[]): Offer {
   };
 }
 
-/** Faults of bands of one row over and under openings. */
+/** Faults of bands over and under openings: one row must be the least there is, several must beat every single row. */
 export function bandFaults(plan: AuditPlan): string[] {
-  const segments = plan.faces.map((face) => segmentsOf(plan, face));
-  return plan.faces.flatMap((face) =>
-    face.face.openings
-      .filter(({ formed }) => formed === "band")
-      .flatMap((opening) => {
-        const inside = face.face.pieces.filter(
-          ({ family, x, width }) =>
+  const faults: string[] = [];
+  for (const face of plan.faces) {
+    for (const opening of face.face.openings.filter(({ formed }) => formed === "band")) {
+      for (const isBelow of [true, false]) {
+        const band = face.face.pieces.filter(
+          ({ family, x, z, width }) =>
             (family === "wall-panel" || family === "closure-strip") &&
+            z < opening.sill === isBelow &&
             x < opening.x + opening.width &&
             x + width > opening.x,
         );
-        const rows = [...new Set(inside.map(({ z }) => z))];
-        return rows.flatMap((z) =>
-          bandRowFaults(plan, { face, opening, z, inside, segments: segments[face.index]! }),
-        );
-      }),
-  );
+        if (band.length > 0) faults.push(...oneBandFaults(plan, { face, opening, band }));
+      }
+    }
+  }
+  return faults;
 }
 
-interface BandRow {
+interface Band {
   readonly face: PlanFace;
   readonly opening: PlanFace["face"]["openings"][number];
-  readonly z: number;
-  readonly inside: readonly FacePiece[];
-  readonly segments: readonly Segment[];
+  readonly band: readonly FacePiece[];
 }
 
-function bandRowFaults(plan: AuditPlan, { face, opening, z, inside, segments }: BandRow): string[] {
-  const below = z < opening.sill;
-  const band = inside.filter((one) => one.z < opening.sill === below);
+function oneBandFaults(plan: AuditPlan, { face, opening, band }: Band): string[] {
+  const what = `${face.face.id} band at ${band[0]!.z} of ${opening.id}`;
+  const bottom = Math.min(...band.map(({ z }) => z));
+  const top = Math.max(...band.map(({ z, height }) => z + height));
   const [low, high] = spanOf(face, opening.x, opening.width);
-  const heights = new Set(band.map(({ height }) => height));
-  // Rows and widths are chosen together where a band is several rows high; that choice is not audited here.
-  if (heights.size !== 1 || band.some((one) => one.z !== z)) return [];
-  const offer = offerFor(plan.kit, [...heights]);
+  const offer = offerFor(plan.kit, [top - bottom]);
   const cover = leastCover(high - low, offer);
-  if (cover === null) return [`${face.face.id} band at ${opening.id} stands without a cover`];
-  const corner = (place: number) =>
-    segments.some((s) => (s.low === place && s.cornerAt[0]) || (s.high === place && s.cornerAt[1]));
+  if (band.some(({ height }) => height !== top - bottom))
+    return cover !== null && compare(keyOf(band, plan.kit), keyOfCover(cover, offer)) > 0
+      ? [`${what}: one row would be better`]
+      : [];
+  if (cover === null) return [`${what} stands without a cover`];
+  const isCorner = (place: number) =>
+    segmentsOf(plan, face).some(
+      (one) => (one.low === place && one.cornerAt[0]) || (one.high === place && one.cornerAt[1]),
+    );
   // A jamb on a leg end: the definition does not say whether the band closes there.
-  const closing = corner(low) || corner(high) ? null : "high";
+  const closing = isCorner(low) || isCorner(high) ? null : "high";
   const due = orders(cover, { closing, cornerAt: [false, false] }, offer);
-  return sequenceFaults(
-    `${face.face.id} band of ${opening.id} at ${z}`,
-    placedIn(face, { low, high }, z),
-    { low, high },
-    due,
-  );
+  return sequenceFaults(what, placedIn(face, { low, high }, bottom), { low, high }, due);
+}
+
+// Closures, narrow panels, fillers, pieces.
+function keyOf(pieces: readonly FacePiece[], kit: Kit): number[] {
+  const narrowUnder = kit.rules.narrowUnder?.value ?? 0;
+  const panels = pieces.filter(({ family }) => family === "wall-panel");
+  const isStandard = (code: string) => kit.pieces.some((one) => one.code === code && one.standard);
+  return [
+    pieces.length - panels.length,
+    panels.filter(({ width }) => width < narrowUnder).length,
+    panels.filter(({ code }) => !isStandard(code)).length,
+    pieces.length,
+  ];
+}
+
+function keyOfCover({ widths, closure }: LeastCover, offer: Offer): number[] {
+  const isStandard = (width: number) => offer.widths.some((one) => one.width === width && one.standard);
+  const closures = closure === null ? 0 : 1;
+  return [
+    closures,
+    widths.filter((width) => width < offer.narrowUnder).length,
+    widths.filter((width) => !isStandard(width)).length,
+    widths.length + closures,
+  ];
+}
+
+function compare(a: readonly number[], b: readonly number[]): number {
+  const k = a.findIndex((value, index) => value !== b[index]);
+  return k < 0 ? 0 : a[k]! - b[k]!;
 }

@@ -1,6 +1,7 @@
 // Rings, rooms, areas and the order of stripping: which side the concrete lies on, whether rooms run clockwise, whether
 // the outline is as long as that of the drawn bodies, which piece comes out first and which ring is locked.
 
+import type { FaceOpening } from "../../../src/fill/result.ts";
 import { bodyRectangles, measureRectangles, type Rectangle } from "../orthogonalPlan.ts";
 import { isAtOpening } from "./covers.ts";
 import { doubleArea, type PlanFace, ringsOf, spanOf } from "./planFaces.ts";
@@ -114,20 +115,33 @@ export function lockedFaults(plan: AuditPlan): string[] {
       ([one]) => one!.face.room === room.name && doubleArea(ringOf(plan, one!)) < 0,
     );
     if (ring === undefined || ring.some((face) => hasVoid(plan, face))) continue;
-    const isTight = ring.map(
-      (face) => face.face.openings.length === 0 && !columnsOf(face).some(({ width }) => width <= most),
+    // Whether an opening boxed out inside unbroken panels lets a ring go is left open.
+    const [isLocked, isLockedIfBoxed] = [() => true, isBand].map((counts) =>
+      hasTightPair(ring, most, counts),
     );
-    const isLocked = isTight.some((tight, k) => tight && isTight[(k + 1) % isTight.length]);
     const said = plan.fill.problems.filter(
       (one) => one.kind === "locked-ring" && one.where.room === room.name,
     );
-    if (said.length > 0 !== isLocked)
+    if (isLocked === isLockedIfBoxed && said.length > 0 !== isLocked)
       faults.push(`${room.name} is ${isLocked ? "" : "not "}locked, but the fill says otherwise`);
     const isOpen = room.kind === "open" && ring.every(({ face }) => face.openings.length === 0);
     if (said.some(({ severity }) => severity !== "error") && isOpen)
       faults.push(`${room.name}: a locked ring of an open room without opening is an error`);
   }
   return faults;
+}
+
+const isBand = ({ formed }: FaceOpening) => formed === "band";
+
+function hasTightPair(
+  ring: readonly PlanFace[],
+  most: number,
+  counts: (one: FaceOpening) => boolean,
+): boolean {
+  const isTight = ring.map(
+    (face) => !face.face.openings.some(counts) && !columnsOf(face).some(({ width }) => width <= most),
+  );
+  return isTight.some((tight, k) => tight && isTight[(k + 1) % isTight.length]);
 }
 
 function ringOf(plan: AuditPlan, face: PlanFace): PlanFace[] {

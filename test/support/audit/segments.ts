@@ -28,8 +28,16 @@ interface Cell {
   readonly opposite: PlanFace | null;
 }
 
+const known = new WeakMap<PlanFace, readonly Segment[]>();
+
 /** The segments of a face, in rising order along its axis. */
-export function segmentsOf(plan: AuditPlan, face: PlanFace): Segment[] {
+export function segmentsOf(plan: AuditPlan, face: PlanFace): readonly Segment[] {
+  const segments = known.get(face) ?? cutSegments(plan, face);
+  known.set(face, segments);
+  return segments;
+}
+
+function cutSegments(plan: AuditPlan, face: PlanFace): Segment[] {
   const cells = cellsOf(plan, face);
   const merged: Cell[] = [];
   for (const cell of cells) {
@@ -52,12 +60,9 @@ export function segmentsOf(plan: AuditPlan, face: PlanFace): Segment[] {
 
 function cellsOf(plan: AuditPlan, face: PlanFace): Cell[] {
   const across = plan.faces.filter((other) => other.axis === face.axis && other.inward !== face.inward);
-  const places = [face, ...across].flatMap((one) => [
-    one.low,
-    one.high,
-    ...jambs(one),
-    ...legEnds(plan, one),
-  ]);
+  const places = [face, ...across].flatMap((one) =>
+    plan.stretches[one.index]!.flatMap(({ low, high }) => [low, high]),
+  );
   const cuts = [...new Set(places)]
     .filter((place) => place >= face.low && place <= face.high)
     .sort((a, b) => a - b);

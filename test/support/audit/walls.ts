@@ -152,7 +152,7 @@ export function stateAt(plan: AuditPlan, face: PlanFace, place: number): State {
   return plan.stretches[face.index]!.find(({ low, high }) => place > low && place < high)?.state ?? "unclear";
 }
 
-/** The places along the axis where a leg of the face ends. */
+/** The places along the axis where a leg of the face ends, also one that is left out. */
 export function legEnds(plan: AuditPlan, face: PlanFace): number[] {
   const ends: number[] = [];
   const { length } = face.face;
@@ -160,7 +160,7 @@ export function legEnds(plan: AuditPlan, face: PlanFace): number[] {
   if (face.toTurn === "inside") ends.push(along(face, length - plan.leg));
   return ends.filter((place) =>
     plan.stretches[face.index]!.some(
-      ({ low, high, state }) => state === "leg" && (low === place || high === place),
+      ({ low, high, state }) => (state === "leg" || state === "void") && (low === place || high === place),
     ),
   );
 }
