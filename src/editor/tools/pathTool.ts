@@ -70,6 +70,7 @@ export function turnPathTool(tool: PathTool, event: ToolEvent, context: ToolCont
 }
 
 function begin(tool: PathTool, event: ToolEvent, context: ToolContext): Turned<PathTool> {
+  if (event.kind === "key" && event.key === "Escape") return [tool, [DISCARD]];
   if (event.kind !== "move" && event.kind !== "press") return [tool, []];
   const snap = context.snap(plainQuery(event.at, event.modifiers, context));
   if (event.kind === "move") return [tool, [{ kind: "preview", edits: [], marks: snapMarks(snap) }]];

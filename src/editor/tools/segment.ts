@@ -91,6 +91,7 @@ function begin(event: ToolEvent, context: ToolContext): readonly [SegmentPhase, 
   if (event.kind === "move") {
     return [SEGMENT_IDLE, { kind: "hover", at: event.at, modifiers: event.modifiers }];
   }
+  if (event.kind === "key" && event.key === "Escape") return [SEGMENT_IDLE, { kind: "ended" }];
   if (event.kind !== "press") return [SEGMENT_IDLE, NOTHING];
   const { at } = context.snap(plainQuery(event.at, event.modifiers, context));
   return aimed(
