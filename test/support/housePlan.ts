@@ -17,6 +17,8 @@ export interface HouseWish {
   readonly thicknesses: readonly number[];
   /** Whether every wall may have a thickness of its own; else all of one line share one. */
   readonly isMixed: boolean;
+  /** Whether all places are multiples of 50, so that nothing is left over. */
+  readonly isOnGrid?: boolean;
 }
 
 interface Draft {
@@ -59,18 +61,24 @@ const span = fc
 const island = fc.constantFrom("none", "none", "column", "wall");
 
 /** Units of up to `columns` × `rows` rooms. */
-export function houseArbitrary({ columns, rows, thicknesses, isMixed }: HouseWish): fc.Arbitrary<Unit> {
+export function houseArbitrary(house: HouseWish): fc.Arbitrary<Unit> {
+  const { columns, rows, thicknesses, isMixed, isOnGrid = false } = house;
+  const grid = (spans: readonly number[]) =>
+    isOnGrid ? spans.map((one) => Math.floor(one / 100) * 100) : spans;
   const most = columns * (rows + 1) + rows * (columns + 1);
   return fc
     .record({
       spansX: fc.array(span, { minLength: 1, maxLength: columns }),
       spansY: fc.array(span, { minLength: 1, maxLength: rows }),
       lines: fc.array(fc.constantFrom(...thicknesses), { minLength: 20, maxLength: 20 }),
-      wishes: fc.array(wish, { minLength: most, maxLength: most }),
+      wishes: fc.array(isOnGrid ? wish.map((one) => ({ ...one, offGrid: 0 as const })) : wish, {
+        minLength: most,
+        maxLength: most,
+      }),
       islands: fc.array(island, { minLength: columns * rows, maxLength: columns * rows }),
     })
     .map(({ spansX, spansY, lines, wishes, islands }) => {
-      const [xs, ys] = [places(spansX), places(spansY)];
+      const [xs, ys] = [places(grid(spansX)), places(grid(spansY))];
       const thicknessOf = (line: number, one: Wish) =>
         isMixed ? lines[one.thickness % 20]! : lines[line % 20]!;
       const drafts: Draft[] = [];
@@ -143,7 +151,7 @@ function stubsOf({ from, to, thickness, wish: one }: Draft, before: number): Wal
   const length = to[0] - from[0] + to[1] - from[1];
   if (one.stub === "none" || length < 1800) return [];
   const isAcross = from[1] === to[1];
-  const reach = 400 + one.at * 10;
+  const reach = 400 + (one.at % 8) * 50;
   const stub = (id: number, at: number, side: 1 | -1): Wall => {
     const foot: Position = isAcross ? [from[0] + at, from[1]] : [from[0], from[1] + at];
     const tip: Position = isAcross ? [foot[0], foot[1] + side * reach] : [foot[0] + side * reach, foot[1]];
@@ -152,7 +160,8 @@ function stubsOf({ from, to, thickness, wish: one }: Draft, before: number): Wal
   const at = 700 + (one.at % 8) * 50 + one.offGrid;
   const found: Wall[] = [];
   if (one.stub !== "right") found.push(stub(1, at, 1));
-  if (one.stub !== "left") found.push(stub(2, one.stub === "staggered" ? at + 50 + one.at * 5 : at, -1));
+  if (one.stub !== "left")
+    found.push(stub(2, one.stub === "staggered" ? at + 50 + (one.at % 9) * 50 : at, -1));
   return found;
 }
 

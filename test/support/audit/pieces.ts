@@ -83,14 +83,15 @@ function isLeg(face: FilledFace, one: FacePiece, legs: readonly [number, number]
   return isLeft || isRight;
 }
 
-function isEdge(one: EdgePiece, piece: Piece, made: number | null): boolean {
-  const spans = [0, 1, 2].map((k) => Math.abs(one.to[k]! - one.from[k]!)).filter((span) => span > 0.001);
-  const [span] = spans;
-  if (spans.length !== 1 || span === undefined) return false;
-  const isSpan = (length: number) => Math.abs(span - length) < 1;
+const EDGE_SLACK = 3; // mm: places keep the drawn outline, lengths are settled
+
+function isEdge({ from, to }: EdgePiece, piece: Piece, made: number | null): boolean {
+  const [dx, dy, dz] = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
+  const span = Math.sqrt(dx * dx + dy * dy + dz * dz);
+  const isSpan = (length: number) => Math.abs(span - length) < EDGE_SLACK;
   if (piece.family === "outside-corner") return isSpan(made ?? piece.length);
   if (piece.family === "cap-corner" || piece.family === "connector-corner")
-    return piece.turn === "outside" && made === null && piece.height === span;
+    return piece.turn === "outside" && made === null && isSpan(piece.height);
   return false;
 }
 

@@ -29,9 +29,9 @@ export interface PlanFace {
 
 const SAME_PLACE = 0.01; // mm; places are written to 0.001
 
-/** Everything of a face in plan coordinates, or null where some face does not run along an axis. */
-export function planFaces(faces: readonly FilledFace[]): PlanFace[] | null {
-  const runs = faces.map(runOf);
+/** Everything of a face in plan coordinates, or null where some face strays from its axis by more than `aside` mm. */
+export function planFaces(faces: readonly FilledFace[], aside: number): PlanFace[] | null {
+  const runs = faces.map((face) => runOf(face, aside));
   if (runs.some((run) => run === null)) return null;
   return faces.map((face, index) => {
     const run = runs[index]!;
@@ -54,10 +54,10 @@ export function planFaces(faces: readonly FilledFace[]): PlanFace[] | null {
 
 type Run = Pick<PlanFace, "axis" | "dir" | "start" | "line" | "inward">;
 
-function runOf({ from, to }: FilledFace): Run | null {
+function runOf({ from, to }: FilledFace, aside: number): Run | null {
   const dx = to[0] - from[0];
   const dy = to[1] - from[1];
-  if (Math.min(Math.abs(dx), Math.abs(dy)) > SAME_PLACE) return null;
+  if (Math.min(Math.abs(dx), Math.abs(dy)) > aside) return null;
   const axis = Math.abs(dx) > Math.abs(dy) ? 0 : 1;
   const dir = (axis === 0 ? dx : dy) > 0 ? 1 : -1;
   // The left of east is north, of north west.

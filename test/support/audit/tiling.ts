@@ -17,7 +17,9 @@ interface Rectangle {
 export function tilingFaults(face: FilledFace, problems: readonly Problem[]): string[] {
   const faults: string[] = [];
   const solid: readonly Rectangle[] = [...face.pieces, ...face.unfilled];
-  for (const one of [...solid, { x: 0, z: 0, width: face.length, height: face.height }]) {
+  if (!Number.isInteger(face.length) || !Number.isInteger(face.height))
+    faults.push(`${face.id} is not whole`);
+  for (const one of solid) {
     const { x, z, width, height } = one;
     if (![x, z, width, height].every(Number.isInteger)) faults.push(`${face.id}: ${show(one)} is not whole`);
     if (width <= 0 || height <= 0) faults.push(`${face.id}: ${show(one)} is empty`);

@@ -31,12 +31,13 @@ export interface AuditPlan {
   readonly stretches: readonly (readonly Stretch[])[];
 }
 
-/** The plan of a fill, or null where a face runs at an angle. */
+/** The plan of a fill, or null where a face strays from its axis by more than `aside` mm. */
 export function auditPlan(
   fill: UnitFill,
   given: Pick<AuditPlan, "unit" | "storey" | "kit">,
+  aside = 0.01,
 ): AuditPlan | null {
-  const faces = planFaces(fill.faces);
+  const faces = planFaces(fill.faces, aside);
   if (faces === null) return null;
   const leg = given.kit.rules.cornerLeg?.value ?? 0;
   const stretches = faces.map((face) => stretchesOf(face, faces, { leg, unit: given.unit }));
