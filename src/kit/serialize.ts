@@ -5,7 +5,7 @@ import type { Family, Kit, Piece, Rules } from "./kit.ts";
 import { RULE_NAMES } from "./ruleChecker.ts";
 
 /** Members of a family's own, in the order in which files give them. */
-const OWN: { readonly [F in Family]: readonly string[] } = {
+export const OWN_MEMBERS: { readonly [F in Family]: readonly string[] } = {
   "wall-panel": ["width", "height"],
   "inside-corner": ["legs", "height"],
   "outside-corner": ["length"],
@@ -44,7 +44,7 @@ export function serializeKit(kit: Kit): JsonObject {
 function pieceJson(piece: Piece): JsonObject {
   const { code, family, mass, price, standard, hand, stays } = piece;
   const members: JsonObject = { ...piece };
-  const own = OWN[family].map((name): [string, Json] => [name, members[name] ?? null]);
+  const own = OWN_MEMBERS[family].map((name): [string, Json] => [name, members[name] ?? null]);
   return {
     code,
     family,
