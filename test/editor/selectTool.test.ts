@@ -143,6 +143,11 @@ describe("dragging a wall", () => {
     ]);
   });
 
+  it("shows nothing of a drag whose release was lost once another press begins", () => {
+    const again = play(plan, press(3600, 1000), go(3920, 1000), press(2000, 1000));
+    expect([again.session.preview, doc(again)]).toEqual([null, doc(plan)]);
+  });
+
   it("is no step when it comes back to where it was", () => {
     const after = play(plan, press(3600, 1000), go(4200, 1000), go(3604, 1000), release(3604, 1000));
     expect([steps(after), after.session.preview]).toEqual([0, null]);

@@ -51,7 +51,7 @@ export function turnSelectTool(tool: SelectTool, event: ToolEvent, context: Tool
   const { phase } = tool;
   switch (event.kind) {
     case "press":
-      return phase.kind === "typing" ? pressedWhileTyping(phase, event, context) : pressed(event, context);
+      return pressedAnew(phase, event, context);
     case "move":
       return pointed(tool, event, context);
     case "release":
@@ -169,10 +169,12 @@ function typing(phase: Typing, context: ToolContext): Turned<SelectTool> {
   return shown === null ? [SELECT_TOOL, [DISCARD]] : [inPhase({ kind: "typing", ...phase }), [shown]];
 }
 
-// A click beside the field keeps what was typed. What it hits is looked at again when the plan has changed.
-function pressedWhileTyping(phase: Typing, event: PointerEvent, context: ToolContext): Turned<SelectTool> {
-  const [next, more] = pressed(event, context);
-  return [next, [...keepTyped(phase, context), ...more]];
+// A click beside the field keeps what was typed. A press in the middle of a gesture (its release went elsewhere) drops
+// what that gesture showed.
+function pressedAnew(phase: SelectPhase, event: PointerEvent, context: ToolContext): Turned<SelectTool> {
+  const [next, intents] = pressed(event, context);
+  if (phase.kind === "typing") return [next, [...keepTyped(phase, context), ...intents]];
+  return [next, phase.kind === "idle" ? intents : [DISCARD, ...intents]];
 }
 
 function keyed(
