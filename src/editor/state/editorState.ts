@@ -5,10 +5,11 @@
 // A gesture never writes the document: each preview is worked out from the document as it stands, and the step is
 // taken once, when the gesture ends.
 
-import { type Draft, produce } from "immer";
+import type { Draft } from "immer";
 import { find, listed, type PlanDocument, type UnitDocument } from "../../plan/document.ts";
 import { emptyUnit } from "../../plan/documentProject.ts";
-import { applyEdits, type Edit } from "../../plan/edit.ts";
+import type { Edit } from "../../plan/edit.ts";
+import { withEdits, writeDifference } from "../../plan/editCopy.ts";
 import type { EditOutcome } from "../../plan/editOutcome.ts";
 import { type Selection, stillThere } from "../selection.ts";
 import { itemsInWindow, wallAt } from "../snap/hit.ts";
@@ -163,43 +164,24 @@ function carryOut(state: EditorState, intent: Intent): EditorState {
 
 // A refused edit shows the plan as it stands; the sentence comes when the step is asked for.
 function previewed(document: PlanDocument, edits: readonly Edit[]): PlanDocument {
-  if (edits.length === 0) return document;
-  let outcome: EditOutcome = { status: "done", made: [] };
-  const after = produce(document, (draft: Draft<PlanDocument>) => {
-    outcome = applyEdits(draft, edits);
-  });
-  return isDone(outcome) ? after : document;
+  return edits.length === 0 ? document : withEdits(document, edits).document;
 }
 
 function committed(state: EditorState, intent: Extract<Intent, { readonly kind: "commit" }>): EditorState {
   const before = state.session.selection;
-  let outcome: EditOutcome = { status: "done", made: [] };
-  let after = before;
-  const history = commit(state.history, intent.label, before, (draft: Draft<PlanDocument>) => {
-    outcome = applyEdits(draft, intent.edits);
-    if (outcome.status === "refused") return null;
-    const items = intent.select ?? (outcome.made.length > 0 ? outcome.made : before.items);
-    after = { ...before, items };
-    return after;
-  });
-  return settled(state, history, after, outcome);
-}
-
-function settled(
-  state: EditorState,
-  history: PlanHistory,
-  after: Selection,
-  outcome: EditOutcome,
-): EditorState {
+  const { doc } = state.history;
+  const { document, outcome } = withEdits(doc, intent.edits);
   if (outcome.status === "refused") {
     return withSession(state, { preview: null, message: refusalWords(outcome) });
   }
+  const items = intent.select ?? (outcome.made.length > 0 ? outcome.made : before.items);
+  const after: Selection = { ...before, items };
+  const history = commit(state.history, intent.label, before, (draft: Draft<PlanDocument>) => {
+    writeDifference(draft, doc, document);
+    return after;
+  });
   const selection = kept(history.doc, after);
   return { history, session: { ...state.session, selection, preview: null, message: null } };
-}
-
-function isDone(outcome: EditOutcome): boolean {
-  return outcome.status === "done";
 }
 
 /** The sentence for a refused edit. */
