@@ -27,6 +27,8 @@ export interface View {
 export interface Session {
   readonly selection: Selection;
   readonly hovered: Hit | null;
+  /** The piece under the pointer, in the plan or in the pane: lit up in both. */
+  readonly hoveredPiece: string | null;
   readonly tool: Tool;
   readonly settings: DrawSettings;
   readonly view: View;
@@ -57,6 +59,7 @@ export function startSession(unit: string): Session {
   return {
     selection: { unit, items: [] },
     hovered: null,
+    hoveredPiece: null,
     tool: startTool("select"),
     settings: FIRST_SETTINGS,
     view: { centre: [0, 0], scale: FIRST_SCALE },

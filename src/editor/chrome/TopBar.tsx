@@ -1,0 +1,100 @@
+// The bar over the plan: project and unit, the figures, problems, the search for commands, whether all is saved.
+
+import { listed } from "../../plan/document.ts";
+import { REGION, run } from "../live/actions.ts";
+import { useSaved } from "../live/persist.ts";
+import { useBench, useEditorState, useInView, useScreen, useSpeech } from "../live/useWorkbench.tsx";
+import { showUnit } from "../state/editorState.ts";
+import { words } from "../words/say.ts";
+import { commandTip } from "./commandTip.ts";
+import { Check, RingSign, Sign } from "./icons.tsx";
+import { Scoreboard } from "./Scoreboard.tsx";
+
+export function TopBar() {
+  return (
+    <header className="bar" {...{ [REGION]: "bar" }}>
+      <Sign />
+      <ProjectName />
+      <Scoreboard />
+      <ProblemsButton />
+      <FindButton />
+      <SavedState />
+    </header>
+  );
+}
+
+function ProjectName() {
+  const bench = useBench();
+  const { history, session } = useEditorState();
+  const { t } = useSpeech();
+  const units = listed(history.doc.units);
+  return (
+    <div className="project">
+      <h1>{history.doc.name}</h1>
+      <span aria-hidden="true">/</span>
+      {units.length < 2 ? (
+        <span className="unit-name">{units[0]?.name ?? ""}</span>
+      ) : (
+        <select
+          aria-label={t(words("bar.unit"))}
+          value={session.selection.unit}
+          onChange={(event) => {
+            const unit = event.target.value;
+            bench.editor.set((state) => showUnit(state, unit));
+          }}
+        >
+          {units.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      )}
+    </div>
+  );
+}
+
+function ProblemsButton() {
+  const bench = useBench();
+  const { problems, live } = useInView();
+  const { panel } = useScreen();
+  const { t } = useSpeech();
+  const count = problems.length;
+  const hasErrors = problems.some(({ problem }) => problem.severity === "error");
+  return (
+    <button
+      type="button"
+      className="problems-button"
+      aria-expanded={panel === "problems"}
+      title={commandTip("command.problems", t)}
+      data-problems={live === null ? "" : count}
+      onClick={() => run(bench, "command.problems")}
+    >
+      {count === 0 ? <Check /> : <RingSign isDouble={hasErrors} />}
+      {count === 0 ? t(words("problems.none")) : t(words("problems.count", { count }))}
+    </button>
+  );
+}
+
+function FindButton() {
+  const bench = useBench();
+  const { t } = useSpeech();
+  return (
+    <button type="button" className="find-button" onClick={() => run(bench, "command.find")}>
+      <span>{t(words("command.find"))}</span>
+      <kbd>Ctrl K</kbd>
+    </button>
+  );
+}
+
+function SavedState() {
+  const saved = useSaved();
+  const { t } = useSpeech();
+  if (saved === null) return null;
+  return (
+    <span className={`saved ${saved}`} role="status">
+      {saved === "saved" ? <Check /> : null}
+      {t(words(`bar.${saved}`))}
+    </span>
+  );
+}

@@ -1,0 +1,136 @@
+// The fill of the unit in view, always there and never a step: worked out once for each state of a unit and kept, in
+// the page while that is quick, beside it in a worker when it is not.
+
+import type { FilledUnit, FillInput } from "../../fill/fillUnit.ts";
+import type { Kit } from "../../kit/kit.ts";
+import type { PlanDocument, UnitDocument } from "../../plan/document.ts";
+import { documentToUnit } from "../../plan/documentProject.ts";
+import type { Outline } from "../../plan/face.ts";
+import type { FillerPlace, Storey, Unit } from "../../plan/project.ts";
+
+/** What the screen needs of a fill. */
+export interface LiveFill {
+  readonly outline: Outline;
+  readonly fill: FilledUnit["fill"];
+  readonly kit: Kit;
+}
+
+/** The fill of the unit in view, or while it is being worked out the last one there was. */
+export interface FillInView {
+  readonly live: LiveFill | null;
+  /** The unit has changed since; its own fill is on the way. */
+  readonly isStale: boolean;
+}
+
+/** Everything a fill depends on, without the union. */
+export type FillAsk = Omit<FillInput, "union">;
+
+export interface LiveFillSource {
+  /** The fill of a unit of a document, at once where it is known or quick. */
+  readonly inView: (document: PlanDocument, unit: UnitDocument, kit: Kit) => FillInView;
+  /** The fill of a unit if it is known, and nothing asked for. */
+  readonly known: (document: PlanDocument, unit: UnitDocument, kit: Kit) => LiveFill | null;
+  /** Wakes `listener` when a fill has come in. Returns the way to stop. */
+  readonly subscribe: (listener: () => void) => () => void;
+  /** Counts the fills that came in, for `useSyncExternalStore`. */
+  readonly version: () => number;
+}
+
+export interface LiveFillSettings {
+  readonly fillNow: (ask: FillAsk) => Pick<LiveFill, "outline" | "fill">;
+  /** Works beside the page; null = there is nothing beside it. A newer ask makes an older one not worth answering. */
+  readonly fillBeside: ((ask: FillAsk) => Promise<Pick<LiveFill, "outline" | "fill">>) | null;
+  readonly clock: () => number;
+  /** A unit whose last fill took longer is filled beside the page, ms. */
+  readonly quick: number;
+}
+
+/** A fill quicker than this leaves room in a frame for drawing it, ms. */
+export const QUICK_MS = 8;
+
+// Fills of one unit state differ by what else they depend on.
+interface Kept {
+  readonly storey: Storey;
+  readonly fillers: FillerPlace;
+  readonly live: LiveFill;
+}
+
+/** Makes the source of live fills. Fills are kept as long as the state of the unit they belong to. */
+export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
+  const kept = new WeakMap<UnitDocument, Kept>();
+  const listeners = new Set<() => void>();
+  let last: { readonly unit: string; readonly live: LiveFill } | null = null;
+  let took = 0;
+  let version = 0;
+  let asked: UnitDocument | null = null;
+
+  const known = ({ storey, fillers }: PlanDocument, unit: UnitDocument, kit: Kit): LiveFill | null => {
+    const found = kept.get(unit);
+    const isSame = found?.storey === storey && found.fillers === fillers && found.live.kit === kit;
+    return isSame ? found.live : null;
+  };
+  const keep = (ask: FillAsk, unit: UnitDocument, filled: Pick<LiveFill, "outline" | "fill">): LiveFill => {
+    const live = { outline: filled.outline, fill: filled.fill, kit: ask.kit };
+    kept.set(unit, { storey: ask.storey, fillers: ask.fillers, live });
+    last = { unit: unit.id, live };
+    return live;
+  };
+  const arrive = (ask: FillAsk, unit: UnitDocument, filled: Pick<LiveFill, "outline" | "fill"> | null) => {
+    if (filled !== null) keep(ask, unit, filled);
+    if (asked === unit) asked = null;
+    version += 1;
+    for (const listener of [...listeners]) listener();
+  };
+  const askBeside = (
+    beside: NonNullable<LiveFillSettings["fillBeside"]>,
+    ask: FillAsk,
+    unit: UnitDocument,
+  ) => {
+    if (asked === unit) return;
+    asked = unit;
+    const start = settings.clock();
+    beside(ask).then(
+      (filled) => {
+        took = settings.clock() - start;
+        arrive(ask, unit, filled);
+      },
+      () => {
+        // An ask that a newer one has put aside: its unit is not in view any more.
+        if (asked === unit) asked = null;
+      },
+    );
+  };
+
+  return {
+    known,
+    inView: (document, unit, kit) => {
+      const found = known(document, unit, kit);
+      if (found !== null) {
+        last = { unit: unit.id, live: found };
+        return { live: found, isStale: false };
+      }
+      const ask = askOf(document, documentToUnit(unit), kit);
+      if (settings.fillBeside !== null && took >= settings.quick && last?.unit === unit.id) {
+        askBeside(settings.fillBeside, ask, unit);
+        return { live: last.live, isStale: true };
+      }
+      const start = settings.clock();
+      const filled = settings.fillNow(ask);
+      const cost = settings.clock() - start;
+      // The first fill of a page warms the engine up and says little about the next.
+      took = last === null ? 0 : cost;
+      return { live: keep(ask, unit, filled), isStale: false };
+    },
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => {
+        listeners.delete(listener);
+      };
+    },
+    version: () => version,
+  };
+}
+
+function askOf({ storey, fillers }: PlanDocument, unit: Unit, kit: Kit): FillAsk {
+  return { unit, storey, kit, prefix: unit.id, fillers };
+}

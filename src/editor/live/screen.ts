@@ -1,0 +1,58 @@
+// How the page is laid out at the moment: sizes, what is open, which theme. Nothing of it is saved with the project.
+
+import type { Theme } from "../theme/palette.ts";
+
+export interface Screen {
+  /** Of the drawing, px. */
+  readonly size: { readonly width: number; readonly height: number };
+  /** What the person chose; null = as the system has it. */
+  readonly theme: Theme | null;
+  /** What is shown. */
+  readonly shownTheme: Theme;
+  readonly isPaneOpen: boolean;
+  /** Height of the pane under its header, px. */
+  readonly paneHeight: number;
+  readonly panel: "problems" | "things" | null;
+  /** Number of the problem chosen in the list. */
+  readonly problem: number | null;
+  readonly isFinding: boolean;
+  readonly allWidths: boolean;
+  /** Whether the hint of the first minute has done its work. */
+  readonly isHintDone: boolean;
+  /** Whether space is held, so that a drag pans. */
+  readonly isPanning: boolean;
+}
+
+/** Height of the pane's header, and the least and the greatest of what is under it, px. */
+export const PANE = { header: 28, first: 156, least: 96, greatest: 420 } as const;
+
+/** Width of the side panel, px. */
+export const PANEL_WIDTH = 372;
+
+export function startScreen(): Screen {
+  return {
+    size: { width: 0, height: 0 },
+    theme: null,
+    shownTheme: "light",
+    isPaneOpen: true,
+    paneHeight: PANE.first,
+    panel: null,
+    problem: null,
+    isFinding: false,
+    allWidths: false,
+    isHintDone: false,
+    isPanning: false,
+  };
+}
+
+/** The state with some of it replaced; itself where that changes nothing. */
+export function withScreen(screen: Screen, change: Partial<Screen>): Screen {
+  const next = { ...screen, ...change };
+  const keys = Object.keys(change) as (keyof Screen)[];
+  return keys.every((key) => Object.is(screen[key], next[key])) ? screen : next;
+}
+
+/** The pane's height kept within its limits. */
+export function keptPaneHeight(wanted: number): number {
+  return Math.round(Math.min(PANE.greatest, Math.max(PANE.least, wanted)));
+}

@@ -1,0 +1,63 @@
+// The workbench as React components reach it.
+
+import { createContext, type ReactNode, useContext, useMemo, useSyncExternalStore } from "react";
+import type { Lettering } from "../scene/scene.ts";
+import type { EditorState } from "../state/editorState.ts";
+import { formatArea, formatMm } from "../words/numbers.ts";
+import { type Speech, say, speechOf, type Words, words } from "../words/say.ts";
+import type { Screen } from "./screen.ts";
+import { type InView, inViewOf, type Workbench } from "./workbench.ts";
+
+const BenchContext = createContext<Workbench | null>(null);
+
+export function BenchProvider({ bench, children }: { bench: Workbench; children: ReactNode }) {
+  return <BenchContext value={bench}>{children}</BenchContext>;
+}
+
+/** @throws {Error} outside a {@link BenchProvider} */
+export function useBench(): Workbench {
+  const bench = useContext(BenchContext);
+  if (bench === null) throw new Error("a part of the page stands outside its workbench");
+  return bench;
+}
+
+export function useEditorState(): EditorState {
+  const { editor } = useBench();
+  return useSyncExternalStore(editor.subscribe, editor.get);
+}
+
+export function useScreen(): Screen {
+  const { screen } = useBench();
+  return useSyncExternalStore(screen.subscribe, screen.get);
+}
+
+/** The unit in view with its fill; renders again when a fill comes in from beside the page. */
+export function useInView(): InView {
+  const bench = useBench();
+  const state = useEditorState();
+  const version = useSyncExternalStore(bench.fills.subscribe, bench.fills.version);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new version is a new fill of the same state
+  return useMemo(
+    () => inViewOf(bench, state),
+    [bench, state.history.doc, state.session.preview, state.session.selection.unit, version],
+  );
+}
+
+/** How the page speaks, and a short way to say something. */
+export function useSpeech(): { readonly speech: Speech; readonly t: (said: Words) => string } {
+  const { language } = useEditorState().history.doc;
+  return useMemo(() => {
+    const speech = speechOf(language, {});
+    return { speech, t: (said) => say(speech, said) };
+  }, [language]);
+}
+
+/** How figures stand on the drawing. */
+export function letteringOf(speech: Speech): Lettering {
+  return {
+    mm: (value) => formatMm(value, speech.language),
+    area: (value) => formatArea(value, speech.language),
+    wall: (wall, thickness) => say(speech, words("place.wall-thick", { wall, thickness })),
+    jamb: (width) => say(speech, words("place.jamb", { width })),
+  };
+}

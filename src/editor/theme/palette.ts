@@ -1,0 +1,69 @@
+// The colours of the drawing, read from the style sheet of the page, where each stands once for light and once for dark.
+
+import type { Mm } from "../../units.ts";
+
+export type Theme = "light" | "dark";
+
+/** The names of the colours, without the two dashes of the style sheet. */
+export const TOKENS = [
+  "ground",
+  "chrome",
+  "raise",
+  "ink",
+  "ink2",
+  "ink3",
+  "pline",
+  "concrete",
+  "panel",
+  "corner",
+  "on-corner",
+  "accent",
+  "on-accent",
+  "wash",
+  "fault",
+  "better",
+  "better-wash",
+  "line",
+  "grid",
+  "filler-250",
+  "filler-200",
+  "filler-150",
+  "filler-100",
+  "filler-50",
+  "filler-25",
+  "closure",
+] as const;
+
+export type Token = (typeof TOKENS)[number];
+export type Palette = { readonly [name in Token]: string };
+
+/** One side of a `light-dark(…)` pair; any other value as it is. */
+export function chosenColour(value: string, theme: Theme): string {
+  const pair = /light-dark\(\s*(#[0-9a-f]+)\s*,\s*(#[0-9a-f]+)\s*\)/i.exec(value);
+  return (theme === "light" ? pair?.[1] : pair?.[2]) ?? value.trim();
+}
+
+/** @param declared - what the style sheet says for a custom property */
+export function readPalette(declared: (property: string) => string, theme: Theme): Palette {
+  const entries = TOKENS.map((name) => [name, chosenColour(declared(`--${name}`), theme)] as const);
+  return Object.fromEntries(entries) as Palette;
+}
+
+const STEPS: readonly (readonly [least: Mm, token: Token])[] = [
+  [225, "filler-250"],
+  [175, "filler-200"],
+  [125, "filler-150"],
+  [75, "filler-100"],
+  [38, "filler-50"],
+];
+
+/** The tone of a filler: the narrower, the stronger against the ground. */
+export function fillerTone(palette: Palette, width: Mm): string {
+  const step = STEPS.find(([least]) => width >= least);
+  return palette[step?.[1] ?? "filler-25"];
+}
+
+/** Whether dark lettering reads on a filler's tone; else light. */
+export function isPaleTone(theme: Theme, width: Mm): boolean {
+  return theme === "light" ? width >= 75 : width < 125;
+}
