@@ -15,7 +15,8 @@ import {
   type UnitDraft,
 } from "./document.ts";
 import { applyEdits, type Edit } from "./edit.ts";
-import type { EditOutcome } from "./editOutcome.ts";
+import { beyondLimits } from "./editLimits.ts";
+import { type EditOutcome, refused } from "./editOutcome.ts";
 
 export interface Edited {
   /** The document after the edits; the very one that was given where they are refused or change nothing. */
@@ -23,7 +24,10 @@ export interface Edited {
   readonly outcome: EditOutcome;
 }
 
-/** Carries out edits, each on what the one before has left; all of them or none. */
+/**
+ * Carries out edits, each on what the one before has left; all of them or none. Refused, too, where the result could
+ * not be written to a file that can be read again.
+ */
 export function withEdits(document: PlanDocument, edits: readonly Edit[]): Edited {
   const units: { [key: string]: UnitDraft } = { ...document.units };
   for (const edit of edits) {
@@ -39,7 +43,11 @@ export function withEdits(document: PlanDocument, edits: readonly Edit[]): Edite
   }
   draft.units = sharedRecords(document.units, draft.units);
   draft.pours = sharedRecords(document.pours, draft.pours);
-  return { document: hasSameMembers(document, draft) ? document : draft, outcome };
+  if (hasSameMembers(document, draft)) return { document, outcome };
+  const beyond = beyondLimits(document, draft);
+  return beyond === null
+    ? { document: draft, outcome }
+    : { document, outcome: refused("out-of-limits", beyond.id) };
 }
 
 /**
@@ -47,10 +55,8 @@ export function withEdits(document: PlanDocument, edits: readonly Edit[]): Edite
  * and nothing else. For a draft that records what is written to it.
  */
 export function writeDifference(draft: PlanDraft, before: PlanDocument, after: PlanDocument): void {
-  const { units, pours, ...settings } = after;
-  for (const [name, value] of Object.entries(settings)) {
-    if (!Object.is(value, memberOf(before, name))) Object.assign(draft, { [name]: value });
-  }
+  const { units, pours } = after;
+  writeMembers(draft, before, after, ["units", "pours"]);
   writeRecords(draft.pours, before.pours, pours);
   for (const [key, unit] of Object.entries(units)) {
     const old = Object.hasOwn(before.units, key) ? before.units[key] : undefined;
@@ -90,10 +96,17 @@ function writeUnit(target: UnitDraft, before: UnitDocument, after: UnitDocument)
     if (before[bucket] !== after[bucket])
       writeRecords<unknown>(target[bucket], before[bucket], after[bucket]);
   }
+  writeMembers(target, before, after, BUCKETS);
+}
+
+// Members of a record by name, but for the records within it.
+function writeMembers(target: object, before: object, after: object, except: readonly string[]): void {
   for (const [name, value] of Object.entries(after)) {
-    const isBucket = BUCKETS.some((bucket) => bucket === name);
-    if (!isBucket && !Object.is(value, memberOf(before, name))) Object.assign(target, { [name]: value });
+    if (except.includes(name) || Object.is(value, memberOf(before, name))) continue;
+    Object.assign(target, { [name]: value });
   }
+  for (const name of Object.keys(before))
+    if (!Object.hasOwn(after, name)) Reflect.deleteProperty(target, name);
 }
 
 function writeRecords<T>(

@@ -115,7 +115,8 @@ function carryStems(unit: UnitDraft, moved: Moved): void {
   for (const id of queue) {
     const through = find(unit.walls, id);
     const ends = moved.get(id);
-    if (through === undefined || ends === undefined || spanLength(ends.from, ends.to) < LEAST_WALL) continue;
+    if (through === undefined || ends === undefined || !(spanLength(ends.from, ends.to) >= LEAST_WALL))
+      continue;
     for (const stem of Object.values(unit.walls)) {
       if (stem.id === id) continue;
       for (const end of ["from", "to"] as const) {

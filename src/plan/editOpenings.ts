@@ -1,7 +1,7 @@
 // Doors and windows: dropped on a wall, moved along it or to another, resized. An opening that an edit places always
 // lies inside its wall.
 
-import type { Mm } from "../units.ts";
+import { usualForming } from "./defaults.ts";
 import { find, freshId, ID_PREFIX, nextRank, put, type UnitDraft } from "./document.ts";
 import { wallLength } from "./editAxis.ts";
 import { done, type EditOutcome, madeOne, refused } from "./editOutcome.ts";
@@ -23,16 +23,9 @@ export interface ChangeOpening {
   readonly set: Partial<Omit<Opening, "id">>;
 }
 
-const GREATEST_BOX = 600; // mm, width and height up to which an opening over a sill is boxed out
-
-/** How an opening is formed where nobody has said: boxed out when small and off the floor, else banded. */
-export function usualForming(width: Mm, sill: Mm, head: Mm): Forming {
-  return width <= GREATEST_BOX && head - sill <= GREATEST_BOX && sill > 0 ? "box" : "band";
-}
-
 export function addOpening(unit: UnitDraft, edit: AddOpening): EditOutcome {
   const { width, sill, head } = edit.opening;
-  const formed = edit.opening.formed ?? usualForming(width, sill, head);
+  const formed = edit.opening.formed ?? usualForming({ width, sill, head });
   const id = freshId(unit.openings, ID_PREFIX.openings);
   const rank = nextRank(unit.openings);
   return place(unit, { ...edit.opening, formed, id, rank }) ?? madeOne("openings", id);

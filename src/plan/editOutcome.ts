@@ -16,7 +16,8 @@ export type Refusal =
   | "offset-too-far"
   | "not-a-turn"
   | "no-wall-here"
-  | "last-unit";
+  | "last-unit"
+  | "out-of-limits";
 
 export type EditOutcome =
   | { readonly status: "done"; readonly made: readonly ItemRef[] }

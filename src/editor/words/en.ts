@@ -130,6 +130,8 @@ export const english = {
   "refusal.not-a-turn": "This is no angle to turn by.",
   "refusal.no-wall-here": "There is no wall here that could take it. Put it nearer to one.",
   "refusal.last-unit": "A project keeps at least one unit.",
+  "refusal.out-of-limits":
+    "{item} would be larger, smaller or farther off than a project can hold. Take other figures.",
 } as const satisfies { readonly [key: string]: Phrase };
 
 export type WordKey = keyof typeof english;
