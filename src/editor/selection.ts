@@ -7,7 +7,7 @@ export interface Selection {
   readonly items: readonly ItemRef[];
 }
 
-export function isSameItem(a: ItemRef, b: ItemRef): boolean {
+function isSameItem(a: ItemRef, b: ItemRef): boolean {
   return a.bucket === b.bucket && a.id === b.id;
 }
 

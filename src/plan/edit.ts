@@ -6,7 +6,6 @@
 
 import { find, type PlanDraft, type UnitDraft } from "./document.ts";
 import { type SetClear, setClear } from "./editClear.ts";
-import { type Paste, paste } from "./editClip.ts";
 import {
   type AddLoose,
   addLoose,
@@ -21,7 +20,7 @@ import { type AddOpening, addOpening, type ChangeOpening, changeOpening } from "
 import { type EditOutcome, refused } from "./editOutcome.ts";
 import { applyProjectEdit, type ProjectEdit } from "./editProject.ts";
 import { type JoinWalls, joinWalls, type SplitWall, splitWall } from "./editSplit.ts";
-import { type Mirror, mirror, type Turn, turn } from "./editTransform.ts";
+import { type Mirror, mirror, type Paste, paste, type Turn, turn } from "./editTransform.ts";
 import {
   type AddWall,
   addWall,

@@ -17,7 +17,7 @@ import {
   type UnitDocument,
   type UnitDraft,
 } from "./document.ts";
-import { placeOnWall, shifted, wallLength, wallLine } from "./editAxis.ts";
+import { placeOnWall, wallLength, wallLine } from "./editAxis.ts";
 import { done, type EditOutcome, refused } from "./editOutcome.ts";
 import { keptAt } from "./editWalls.ts";
 import type {
@@ -50,15 +50,6 @@ export interface Clip {
   readonly controlLines: readonly ControlLine[];
 }
 
-/** Puts a clip into a unit, moved by (dx, dy). Openings copied without a wall need one near where they land. */
-export interface Paste {
-  readonly kind: "paste";
-  readonly unit: string;
-  readonly clip: Clip;
-  readonly dx: Mm;
-  readonly dy: Mm;
-}
-
 const LANDING_REACH = 500; // mm from its place to a wall's drawn line within which a pasted opening finds the wall
 
 /** Copies things out of a unit. A wall brings its openings and pins. */
@@ -88,26 +79,6 @@ export function copyItems(unit: UnitDocument | UnitDraft, items: readonly ItemRe
     services: chosen(unit.services, "services"),
     controlLines: chosen(unit.controlLines, "controlLines"),
   };
-}
-
-/** A clip moved by (dx, dy). */
-export function moveClip(clip: Clip, dx: Mm, dy: Mm): Clip {
-  const map = (place: Position) => shifted(place, dx, dy);
-  const outlined = (slab: SlabOutline) => ({ ...slab, outline: slab.outline.map(map) });
-  return {
-    ...clip,
-    walls: clip.walls.map((wall) => ({ ...wall, from: map(wall.from), to: map(wall.to) })),
-    loose: clip.loose.map((opening) => ({ ...opening, centre: map(opening.centre) })),
-    rooms: clip.rooms.map((room) => ({ ...room, at: map(room.at) })),
-    slabs: clip.slabs.map(outlined),
-    slabOpenings: clip.slabOpenings.map(outlined),
-    services: clip.services.map((service) => ({ ...service, path: service.path.map(map) })),
-    controlLines: clip.controlLines.map((line) => ({ ...line, from: map(line.from), to: map(line.to) })),
-  };
-}
-
-export function paste(unit: UnitDraft, edit: Paste): EditOutcome {
-  return pasteClip(unit, moveClip(edit.clip, edit.dx, edit.dy));
 }
 
 /** Puts a clip into a unit where it stands. Refused where an opening without a wall finds none; then nothing is put. */

@@ -1,4 +1,4 @@
-// Mirroring and turning: a map of the plan that keeps lengths, applied to chosen things or to copies of them.
+// Mirroring, turning and pasting: a map of the plan that keeps lengths, applied to chosen things or to copies of them.
 //
 //   mirror        turn
 //   L │ ⅃         L → ⅃ about a point
@@ -8,7 +8,7 @@
 
 import type { Mm } from "../units.ts";
 import { find, type ItemRef, put, type UnitDraft } from "./document.ts";
-import { otherJustify, tidyPosition } from "./editAxis.ts";
+import { otherJustify, shifted, tidyPosition } from "./editAxis.ts";
 import { type Clip, copyItems, pasteClip } from "./editClip.ts";
 import { moveLoose } from "./editLoose.ts";
 import { done, type EditOutcome, refused } from "./editOutcome.ts";
@@ -35,6 +35,15 @@ export interface Turn {
   readonly copy: boolean;
 }
 
+/** Puts a clip into a unit, moved by (dx, dy). Openings copied without a wall need one near where they land. */
+export interface Paste {
+  readonly kind: "paste";
+  readonly unit: string;
+  readonly clip: Clip;
+  readonly dx: Mm;
+  readonly dy: Mm;
+}
+
 /** A map of the plan that keeps lengths; `isMirror` tells whether it exchanges left and right. */
 export interface Placement {
   readonly map: (place: Position) => Position;
@@ -54,8 +63,12 @@ export function turn(unit: UnitDraft, edit: Turn): EditOutcome {
   return transform(unit, edit.items, edit.copy, turning(edit.about, cosine, sine));
 }
 
+export function paste(unit: UnitDraft, { clip, dx, dy }: Paste): EditOutcome {
+  return pasteClip(unit, placeClip(clip, { map: (place) => shifted(place, dx, dy), isMirror: false }));
+}
+
 /** The reflection in the line through two points, or null where they coincide. Exact along an axis. */
-export function mirroring(from: Position, to: Position): Placement | null {
+function mirroring(from: Position, to: Position): Placement | null {
   const dx = to[0] - from[0];
   const dy = to[1] - from[1];
   const square = dx * dx + dy * dy;
@@ -75,7 +88,7 @@ export function mirroringAcross(sum: Mm): Placement {
 }
 
 /** The counter-clockwise turn about a point. */
-export function turning(about: Position, cosine: number, sine: number): Placement {
+function turning(about: Position, cosine: number, sine: number): Placement {
   const map = ([px, py]: Position): Position => {
     const x = px - about[0];
     const y = py - about[1];
@@ -91,7 +104,7 @@ export function placeWall<W extends Wall>(wall: W, { map, isMirror }: Placement)
 }
 
 /** A clip carried by a placement. */
-export function placeClip(clip: Clip, placement: Placement): Clip {
+function placeClip(clip: Clip, placement: Placement): Clip {
   const { map } = placement;
   return {
     ...clip,

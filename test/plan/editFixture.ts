@@ -9,7 +9,7 @@
 
 import { type Entry, find, type PlanDocument, type UnitDocument } from "../../src/plan/document.ts";
 import { projectToDocument } from "../../src/plan/documentProject.ts";
-import { applyEdits, type Edit } from "../../src/plan/edit.ts";
+import { applyEdit, applyEdits, type Edit } from "../../src/plan/edit.ts";
 import type { Opening, Position, Project, Unit, Wall } from "../../src/plan/project.ts";
 
 export function wallOf(id: string, from: Position, to: Position, more: Partial<Wall> = {}): Wall {
@@ -119,7 +119,7 @@ export function edited(document: PlanDocument, ...edits: readonly Edit[]): PlanD
 /** The reason an edit is refused for, or "done". A refused edit must have left the document as it was. */
 export function refusal(document: PlanDocument, edit: Edit): string {
   const draft = structuredClone(document);
-  const outcome = applyEdits(draft, [edit]);
+  const outcome = applyEdit(draft, edit);
   if (outcome.status === "done") return "done";
   if (JSON.stringify(draft) !== JSON.stringify(document))
     throw new Error("a refused edit has written something");

@@ -21,7 +21,7 @@ import { type Words, words } from "../words/say.ts";
 import { commit, type History, redo, startHistory, undo, type Walked } from "./history.ts";
 import { type Session, startSession } from "./session.ts";
 
-export type PlanHistory = History<PlanDocument, Selection, Words>;
+type PlanHistory = History<PlanDocument, Selection, Words>;
 
 export interface EditorState {
   readonly history: PlanHistory;
@@ -185,6 +185,6 @@ function committed(state: EditorState, intent: Extract<Intent, { readonly kind: 
 }
 
 /** The sentence for a refused edit. */
-export function refusalWords({ reason, item }: Extract<EditOutcome, { readonly status: "refused" }>): Words {
+function refusalWords({ reason, item }: Extract<EditOutcome, { readonly status: "refused" }>): Words {
   return { key: `refusal.${reason}`, values: item === null ? {} : { item } };
 }

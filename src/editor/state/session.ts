@@ -40,7 +40,7 @@ export interface Session {
 }
 
 /** Settings to begin with: 100 mm walls, a 50 mm grid, a door and a window of usual size (common practice, no source). */
-export const FIRST_SETTINGS: DrawSettings = {
+const FIRST_SETTINGS: DrawSettings = {
   thickness: 100,
   justify: "centre",
   ortho: true,

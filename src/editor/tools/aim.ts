@@ -13,8 +13,8 @@ import { type Mark, type Modifiers, plainQuery, type ToolContext } from "./proto
 import { type Typed, typedNumber } from "./typed.ts";
 
 /** Fields of a line being drawn. */
-export const LENGTH_FIELD = 0;
-export const ANGLE_FIELD = 1;
+const LENGTH_FIELD = 0;
+const ANGLE_FIELD = 1;
 export const LINE_FIELDS = 2;
 
 /** The line under way. */
@@ -58,7 +58,7 @@ export function aimAt(input: AimInput, context: ToolContext): Aim {
 }
 
 /** The rail for straight drawing: an axis, or the run or the square of a wall the line starts on; null with Shift. */
-export function straightRail(
+function straightRail(
   { from, pointer, modifiers }: Pick<AimInput, "from" | "pointer" | "modifiers">,
   context: ToolContext,
 ): Rail | null {

@@ -36,9 +36,6 @@ export function words<Key extends WordKey>(
   return { key, values: values ?? {} };
 }
 
-/** How a number stands in a phrase. */
-export type NumberWriter = (value: number) => string;
-
 /** A language as the page speaks it. */
 export interface Speech {
   readonly language: Language;
