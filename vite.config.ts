@@ -1,0 +1,34 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+
+// The page. Everything it needs is built into dist/ and kept by its service worker: no request leaves the machine.
+export default defineConfig({
+  base: "./",
+  plugins: [
+    react(),
+    VitePWA({
+      registerType: "prompt",
+      manifest: {
+        name: "Panelwright",
+        short_name: "Panelwright",
+        description: "Plans hand-set modular formwork for concrete housing.",
+        start_url: ".",
+        display: "standalone",
+        background_color: "#fbfbf9",
+        theme_color: "#f4f4f1",
+        icons: [{ src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
+      },
+      workbox: {
+        globPatterns: ["**/*.{js,mjs,css,html,svg,wasm,woff2}"],
+        maximumFileSizeToCacheInBytes: 8_000_000,
+      },
+    }),
+  ],
+  worker: { format: "es" },
+  // Its loader finds the wasm beside itself; pre-bundling would part the two.
+  optimizeDeps: { exclude: ["clipper2-wasm"] },
+  build: { target: "es2022", outDir: "dist", chunkSizeWarningLimit: 900 },
+  server: { host: "127.0.0.1", port: 5173 },
+  preview: { host: "127.0.0.1", port: 4173, strictPort: true },
+});
