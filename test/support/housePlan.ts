@@ -152,16 +152,15 @@ function stubsOf({ from, to, thickness, wish: one }: Draft, before: number): Wal
   if (one.stub === "none" || length < 1800) return [];
   const isAcross = from[1] === to[1];
   const reach = 400 + (one.at % 8) * 50;
-  const stub = (id: number, at: number, side: 1 | -1): Wall => {
+  const found: Wall[] = [];
+  const stub = (at: number, side: 1 | -1): void => {
     const foot: Position = isAcross ? [from[0] + at, from[1]] : [from[0], from[1] + at];
     const tip: Position = isAcross ? [foot[0], foot[1] + side * reach] : [foot[0] + side * reach, foot[1]];
-    return { id: `w${before + id}`, from: foot, to: tip, thickness, justify: "centre" };
+    found.push({ id: `w${before + found.length + 1}`, from: foot, to: tip, thickness, justify: "centre" });
   };
   const at = 700 + (one.at % 8) * 50 + one.offGrid;
-  const found: Wall[] = [];
-  if (one.stub !== "right") found.push(stub(1, at, 1));
-  if (one.stub !== "left")
-    found.push(stub(2, one.stub === "staggered" ? at + 50 + (one.at % 9) * 50 : at, -1));
+  if (one.stub !== "right") stub(at, 1);
+  if (one.stub !== "left") stub(one.stub === "staggered" ? at + 50 + (one.at % 9) * 50 : at, -1);
   return found;
 }
 
