@@ -2,7 +2,8 @@
 
 import { useEffect, useMemo, useSyncExternalStore } from "react";
 import { find } from "../../plan/document.ts";
-import { letteringOf, useBench, useEditorState, useScreen, useSpeech } from "../live/useWorkbench.tsx";
+import { letteringOf } from "../live/lettering.ts";
+import { useBench, useEditorState, useScreen, useSpeech } from "../live/useWorkbench.tsx";
 import type { InView } from "../live/workbench.ts";
 import { detailAt } from "../scene/detail.ts";
 import { drawPlan } from "../scene/drawPlan.ts";

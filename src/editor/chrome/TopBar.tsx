@@ -80,7 +80,13 @@ function FindButton() {
   const bench = useBench();
   const { t } = useSpeech();
   return (
-    <button type="button" className="find-button" onClick={() => run(bench, "command.find")}>
+    <button
+      type="button"
+      className="find-button"
+      aria-label={commandTip("command.find", t)}
+      title={commandTip("command.find", t)}
+      onClick={() => run(bench, "command.find")}
+    >
       <span>{t(words("command.find"))}</span>
       <kbd>Ctrl K</kbd>
     </button>

@@ -7,7 +7,9 @@ import { loadUnion } from "../../geom/union.ts";
 import type { PlanDocument } from "../../plan/document.ts";
 import { projectToDocument } from "../../plan/documentProject.ts";
 import { readProject } from "../../plan/read.ts";
+import { changeScreen } from "./actions.ts";
 import { createLiveFill, QUICK_MS } from "./liveFill.ts";
+import { firstPaneHeight } from "./screen.ts";
 import { createWorkbench, type Workbench } from "./workbench.ts";
 
 /** @param document - what to open; null = the sample */
@@ -19,7 +21,9 @@ export async function openWorkbench(document: PlanDocument | null = null): Promi
     clock: () => performance.now(),
     quick: QUICK_MS,
   });
-  return createWorkbench(document ?? sampleDocument(), fills);
+  const bench = createWorkbench(document ?? sampleDocument(), fills);
+  changeScreen(bench, { paneHeight: firstPaneHeight(innerHeight) });
+  return bench;
 }
 
 /** The sample project that comes with the program. */

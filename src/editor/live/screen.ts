@@ -52,6 +52,13 @@ export function withScreen(screen: Screen, change: Partial<Screen>): Screen {
   return keys.every((key) => Object.is(screen[key], next[key])) ? screen : next;
 }
 
+const SHARE = 0.175; // of the window: the plan keeps three quarters
+
+/** The height of the pane to begin with: less in a low window. */
+export function firstPaneHeight(windowHeight: number): number {
+  return Math.max(PANE.least, Math.min(PANE.first, Math.round(windowHeight * SHARE)));
+}
+
 /** The pane's height kept within its limits. */
 export function keptPaneHeight(wanted: number): number {
   return Math.round(Math.min(PANE.greatest, Math.max(PANE.least, wanted)));

@@ -1,10 +1,8 @@
 // The workbench as React components reach it.
 
 import { createContext, type ReactNode, useContext, useMemo, useSyncExternalStore } from "react";
-import type { Lettering } from "../scene/scene.ts";
 import type { EditorState } from "../state/editorState.ts";
-import { formatArea, formatMm } from "../words/numbers.ts";
-import { type Speech, say, speechOf, type Words, words } from "../words/say.ts";
+import { type Speech, say, speechOf, type Words } from "../words/say.ts";
 import type { Screen } from "./screen.ts";
 import { type InView, inViewOf, type Workbench } from "./workbench.ts";
 
@@ -50,14 +48,4 @@ export function useSpeech(): { readonly speech: Speech; readonly t: (said: Words
     const speech = speechOf(language, {});
     return { speech, t: (said) => say(speech, said) };
   }, [language]);
-}
-
-/** How figures stand on the drawing. */
-export function letteringOf(speech: Speech): Lettering {
-  return {
-    mm: (value) => formatMm(value, speech.language),
-    area: (value) => formatArea(value, speech.language),
-    wall: (wall, thickness) => say(speech, words("place.wall-thick", { wall, thickness })),
-    jamb: (width) => say(speech, words("place.jamb", { width })),
-  };
 }

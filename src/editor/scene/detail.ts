@@ -21,7 +21,7 @@ export interface Detail {
 const LEVELS: readonly (readonly [least: number, detail: Detail])[] = [
   [0.5, detailOf("joint", 2, 8)],
   [0.25, detailOf("wall", 1.6, 7)],
-  [0.06, detailOf("room", 1.25, 4)],
+  [0.055, detailOf("room", 1.25, 4)],
   [0.03, detailOf("plan", 1.1, 1)],
 ];
 const FAR = detailOf("unit", 0.8, 0);

@@ -64,7 +64,7 @@ export function liveFigures(
     const typed = isActive ? typing.text : null;
     const was = isActive ? typing.was : null;
     const rest = { key, name, value, unit: "mm", typed, isActive, isOpen: true, was } as const;
-    return [{ ...rest, ...placedLine(viewport, line, { away, inTheWay }) }];
+    return [{ ...rest, ...placedLine(viewport, line, { away, inTheWay, isField: isActive }) }];
   });
 }
 
@@ -75,7 +75,7 @@ export function markFigures(viewport: Viewport, marks: readonly Mark[], halfWall
     const { name, value, unit, from, to, typed, isActive } = mark;
     const isAngle = unit === "degrees";
     const away = LIES_FREE.includes(name) ? 0 : halfWall * viewport.scale + OFF;
-    const line = placedLine(viewport, [from, to], { away, inTheWay: [] });
+    const line = placedLine(viewport, [from, to], { away, inTheWay: [], isField: isActive });
     const [x, y] = toScreen(viewport, to);
     const at: Pixel = isAngle ? [x + 40, y - 26] : line.at;
     const rest = { key: name, name, value, unit, typed, isActive, isOpen: false, was: null } as const;
@@ -83,11 +83,19 @@ export function markFigures(viewport: Viewport, marks: readonly Mark[], halfWall
   });
 }
 
+const FIELD: Pixel = [44, 26]; // px, from a line to the middle of a field beside and below it
+
+interface Placing {
+  readonly away: number;
+  readonly inTheWay: readonly Pixel[];
+  readonly isField: boolean;
+}
+
 // Off to the lower or the right side of the line, where a hand that reads from there expects it.
 function placedLine(
   viewport: Viewport,
   [from, to]: readonly [Position, Position],
-  { away, inTheWay }: { readonly away: number; readonly inTheWay: readonly Pixel[] },
+  { away, inTheWay, isField }: Placing,
 ): Pick<Figure, "from" | "to" | "at" | "turn"> {
   const [a, b] = [toScreen(viewport, from), toScreen(viewport, to)];
   const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
@@ -97,23 +105,29 @@ function placedLine(
   const [ox, oy] = [((-dy * away) / length) * side, ((dx * away) / length) * side];
   const moved = ([x, y]: Pixel): Pixel => [Math.round(x + ox) + 0.5, Math.round(y + oy) + 0.5];
   const [start, end] = [moved(a), moved(b)];
+  const [x, y] = figurePlace([start, end], viewport, inTheWay);
+  // A field is wider than a figure: it goes further out, so that it covers neither the wall nor the next figure.
+  const outward: Pixel = isUpright ? [FIELD[0], 0] : [0, length < FIELD[0] * 3 ? FIELD[1] : 0];
   return {
     from: start,
     to: end,
-    at: figurePlace([start, end], viewport, inTheWay),
+    at: isField && away > 0 ? [x + outward[0], y + outward[1]] : [x, y],
     turn: readable(Math.atan2(dy, dx)),
   };
 }
 
 const MARGIN = 44; // px from the edge of the drawing
 const SHARES: readonly number[] = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8];
+const LEAST_END = 34; // px from the end of a line: nearer it would stand in the way of the hand
 const NAME: Pixel = [64, 26]; // px, half of a name with its area, and a figure
 
 // In the middle of what can be seen of the line, or beside it where a name stands there.
 function figurePlace(line: readonly [Pixel, Pixel], size: Viewport, inTheWay: readonly Pixel[]): Pixel {
   const [from, to] = line;
   const [start, end] = visibleShare(line, size, MARGIN) ?? [0, 1];
-  const places = SHARES.map((share): Pixel => {
+  const long = Math.sqrt((to[0] - from[0]) ** 2 + (to[1] - from[1]) ** 2) * (end - start);
+  const shares = SHARES.filter((share) => share === 0.5 || Math.min(share, 1 - share) * long >= LEAST_END);
+  const places = shares.map((share): Pixel => {
     const along = start + (end - start) * share;
     return [from[0] + (to[0] - from[0]) * along, from[1] + (to[1] - from[1]) * along];
   });

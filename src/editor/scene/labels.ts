@@ -1,7 +1,7 @@
 // Widths printed at pieces: beside them while they are thin on the screen, on them when they are not. A label that would
 // touch another slides along its wall and, if that does not help, goes; those of closures and fillers come first.
 
-import { isPaleTone } from "../theme/palette.ts";
+import { inkOnFiller } from "../theme/palette.ts";
 import { alongOf, pieceRing, piecesInView } from "./drawPieces.ts";
 import { readable } from "./openings.ts";
 import { fontOf, type Pen } from "./pen.ts";
@@ -137,9 +137,6 @@ export function drawLabels(pen: Pen, scene: Scene): void {
 
 function labelColour({ palette, theme }: Scene, { kind, width, isInside, isBold }: Label): string {
   if (isInside && kind === "corner") return palette["on-corner"];
-  if (isInside && kind === "filler") {
-    const isDark = isPaleTone(theme, width) === (theme === "light");
-    return isDark ? palette.ink : palette.ground;
-  }
+  if (isInside && kind === "filler") return inkOnFiller(palette, theme, width);
   return isBold ? palette.ink : palette.ink2;
 }

@@ -27,11 +27,14 @@ interface Drawn {
 
 export function drawOpenings(pen: Pen, scene: Scene): void {
   const drawn = openingsInView(scene);
+  const built = builtOpenings(scene);
+  const isBuilt = ({ opening }: Drawn) => built === null || built.has(opening.id);
   for (const each of drawn) {
-    if (isCut(each.opening)) hollow(pen, scene, each);
+    if (isCut(each.opening) && isBuilt(each)) hollow(pen, scene, each);
   }
   for (const each of drawn) {
-    if (!isCut(each.opening)) passedOver(pen, scene, each);
+    if (!isBuilt(each)) marked(pen, scene, each, scene.palette.fault);
+    else if (!isCut(each.opening)) marked(pen, scene, each, scene.palette.ink);
     else if (each.opening.sill > 0) glass(pen, scene, each);
     else if (each.opening.width > WIDEST_LEAF) sliding(pen, scene, each);
     else if (scene.detail.pieces) swing(pen, scene, each);
@@ -88,11 +91,17 @@ function stretches(
   }
 }
 
-// An opening above or below the cut is only marked.
-function passedOver(pen: Pen, { viewport, palette }: Scene, { body }: Drawn): void {
+// Openings the fill has; one that runs into a corner is left out of it. null while there is no fill of this plan.
+function builtOpenings({ live, isStale }: Scene): ReadonlySet<string> | null {
+  if (live === null || isStale) return null;
+  return new Set(live.fill.faces.flatMap(({ openings }) => openings.map(({ id }) => id)));
+}
+
+// An opening above or below the cut, or left out of the fill, is only marked.
+function marked(pen: Pen, { viewport }: Scene, { body }: Drawn, colour: string): void {
   pen.beginPath();
   ringPath(pen, viewport, body);
-  strokePath(pen, { colour: palette.ink, width: 0.75, dash: [2, 2] });
+  strokePath(pen, { colour, width: 0.75, dash: [2, 2] });
 }
 
 function glass(pen: Pen, { viewport, palette }: Scene, { wall, opening }: Drawn): void {

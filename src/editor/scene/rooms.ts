@@ -4,6 +4,7 @@ import { isInside } from "../../geom/ring.ts";
 import { find, listed } from "../../plan/document.ts";
 import { bodySpan, placeOnWall, wallLength, wallLine } from "../../plan/editAxis.ts";
 import type { Position } from "../../plan/project.ts";
+import type { Mm } from "../../units.ts";
 import { baysAlong } from "../along.ts";
 import { boxAround } from "../box.ts";
 import { readable } from "./openings.ts";
@@ -15,12 +16,20 @@ export interface RoomName {
   readonly name: string;
   readonly area: number | null;
   readonly at: Position;
+  /** Of the box round the room, mm; null where it is not enclosed. */
+  readonly size: readonly [across: Mm, upright: Mm] | null;
 }
 
 /** Rooms with the place of their names: where the person has put the label, else the middle of the room. */
 export function roomNames({ unit, live, isStale }: Scene): readonly RoomName[] {
   const labels = listed(unit.rooms);
-  if (live === null || isStale) return labels.map(({ name, at }) => ({ name, area: null, at }));
+  const loose = ({ name, at }: { readonly name: string; readonly at: Position }): RoomName => ({
+    name,
+    area: null,
+    at,
+    size: null,
+  });
+  if (live === null || isStale) return labels.map(loose);
   const { rooms, rings, faces } = live.outline;
   const used = new Set<string>();
   const enclosed = rooms.flatMap((room): readonly RoomName[] => {
@@ -29,26 +38,28 @@ export function roomNames({ unit, live, isStale }: Scene): readonly RoomName[] {
     if (label !== undefined) used.add(label.id);
     const box = boxAround(ring);
     const at = label?.at ?? ([(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2] as const);
-    return [{ name: room.name, area: room.area, at }];
+    const size = [box.maxX - box.minX, box.maxY - box.minY] as const;
+    return [{ name: room.name, area: room.area, at, size }];
   });
-  const loose = labels.filter(({ id }) => !used.has(id)).map(({ name, at }) => ({ name, area: null, at }));
-  return [...enclosed, ...loose];
+  return [...enclosed, ...labels.filter(({ id }) => !used.has(id)).map(loose)];
 }
+
+const LEAST_HIGH = 60; // px a room must be high to take its area, too
+const LEAST_WIDE = 70; // px it must be wide for its name in full size
 
 export function drawRoomNames(pen: Pen, scene: Scene): void {
   const { viewport, palette, lettering, detail } = scene;
   pen.textAlign = "center";
   pen.textBaseline = "middle";
   pen.lineJoin = "round";
-  for (const { name, area, at } of roomNames(scene)) {
+  for (const { name, area, at, size } of roomNames(scene)) {
     const [x, y] = toScreen(viewport, at);
-    const isFar = detail.level === "unit";
-    print(
-      pen,
-      { text: name, x, y: isFar ? y : y - 8, font: fontOf(isFar ? 11 : 13.5, 600), colour: palette.ink },
-      palette.ground,
-    );
-    if (area === null || isFar) continue;
+    const [wide, high] = size ?? [LEAST_WIDE / viewport.scale, LEAST_HIGH / viewport.scale];
+    const isSmall = detail.level === "unit" || wide * viewport.scale < LEAST_WIDE;
+    const takesArea = area !== null && detail.level !== "unit" && high * viewport.scale >= LEAST_HIGH;
+    const font = fontOf(isSmall ? 11 : 13.5, 600);
+    print(pen, { text: name, x, y: takesArea ? y - 8 : y, font, colour: palette.ink }, palette.ground);
+    if (!takesArea) continue;
     const text = lettering.area(area);
     print(pen, { text, x, y: y + 9, font: fontOf(11, 400), colour: palette.ink2 }, palette.ground);
   }

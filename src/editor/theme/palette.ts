@@ -63,7 +63,9 @@ export function fillerTone(palette: Palette, width: Mm): string {
   return palette[step?.[1] ?? "filler-25"];
 }
 
-/** Whether dark lettering reads on a filler's tone; else light. */
-export function isPaleTone(theme: Theme, width: Mm): boolean {
-  return theme === "light" ? width >= 75 : width < 125;
+/** The colour of a width printed on a filler. */
+export function inkOnFiller(palette: Palette, theme: Theme, width: Mm): string {
+  const isPale = theme === "light" ? width >= 75 : width < 175;
+  const [dark, light] = theme === "light" ? [palette.ink, palette.ground] : [palette.ground, palette.ink];
+  return isPale ? dark : light;
 }

@@ -88,7 +88,7 @@ export const screenEnglish = {
 
   "pane.size": "Height of the pane",
 
-  "hint.take": "Type a length, Tab for the angle, Enter to keep",
+  "hint.take": "Type a figure, Tab for the next, Enter to keep",
 
   "name.room": "Name of the room",
 } as const;

@@ -1,0 +1,154 @@
+// The live fill: worked out once for each state of a unit, in the page while that is quick, beside it when it is not.
+
+import { describe, expect, it } from "vitest";
+import { createLiveFill, type FillAsk, type LiveFill } from "../../../src/editor/live/liveFill.ts";
+import { kitOf } from "../../../src/editor/live/workbench.ts";
+import type { PlanDocument, UnitDocument } from "../../../src/plan/document.ts";
+import { openSample } from "../scene/sampleScene.ts";
+
+const sample = openSample("one-room");
+const kit = kitOf(sample.document) ?? sample.live.kit;
+const asState = (name: string): UnitDocument => ({ ...sample.unit, name });
+
+interface Desk {
+  readonly asks: FillAsk[];
+  readonly beside: {
+    readonly ask: FillAsk;
+    readonly answer: (live: LiveFill) => void;
+    readonly refuse: () => void;
+  }[];
+  readonly fills: ReturnType<typeof createLiveFill>;
+  woken: number;
+}
+
+// `cost`: how long a fill in the page takes by the clock of the test, ms.
+function desk(cost: number, hasWorker = true): Desk {
+  let time = 0;
+  const asks: FillAsk[] = [];
+  const beside: Desk["beside"] = [];
+  const fills = createLiveFill({
+    fillNow: (ask) => {
+      asks.push(ask);
+      time += cost;
+      return { outline: sample.live.outline, fill: { ...sample.live.fill, unit: ask.unit.name } };
+    },
+    fillBeside: hasWorker
+      ? (ask) =>
+          new Promise((answer, reject) => {
+            const answerLate = (live: LiveFill) => {
+              time += cost;
+              answer(live);
+            };
+            beside.push({ ask, answer: answerLate, refuse: () => reject(new Error("put aside")) });
+          })
+      : null,
+    clock: () => time,
+    quick: 8,
+  });
+  const made: Desk = { asks, beside, fills, woken: 0 };
+  fills.subscribe(() => {
+    made.woken += 1;
+  });
+  return made;
+}
+
+const view = ({ fills }: Desk, unit: UnitDocument, document: PlanDocument = sample.document) =>
+  fills.inView(document, unit, kit);
+
+describe("a quick unit", () => {
+  it("is filled at once, and once for each state", () => {
+    const at = desk(2);
+    const [a, b] = [asState("a"), asState("b")];
+    expect(view(at, a)).toMatchObject({ isStale: false, live: { fill: { unit: "a" } } });
+    expect(view(at, b).live?.fill.unit).toBe("b");
+    expect(view(at, a).live).toBe(view(at, a).live);
+    expect(at.asks).toHaveLength(2);
+    expect(at.beside).toHaveLength(0);
+  });
+
+  it("is filled again for another storey or another place of fillers, not for another name of the project", () => {
+    const at = desk(2);
+    const unit = asState("a");
+    view(at, unit);
+    view(at, unit, { ...sample.document, name: "other" });
+    expect(at.asks).toHaveLength(1);
+    view(at, unit, { ...sample.document, storey: { clearHeight: 2600, slab: 100 } });
+    expect(at.asks).toHaveLength(2);
+    expect(at.asks[1]?.storey.clearHeight).toBe(2600);
+    view(at, unit, { ...sample.document, fillers: "middle" });
+    expect(at.asks).toHaveLength(3);
+  });
+
+  it("tells what it knows without filling", () => {
+    const at = desk(2);
+    const unit = asState("a");
+    expect(at.fills.known(sample.document, unit, kit)).toBeNull();
+    const { live } = view(at, unit);
+    expect(at.fills.known(sample.document, unit, kit)).toBe(live);
+    expect(at.asks).toHaveLength(1);
+  });
+});
+
+describe("a slow unit", () => {
+  // The first fill warms the page up and is not counted; the second is measured.
+  const warm = (at: Desk) => {
+    view(at, asState("a"));
+    view(at, asState("b"));
+  };
+
+  it("goes to the worker, and the last fill stays in view meanwhile", async () => {
+    const at = desk(20);
+    warm(at);
+    const unit = asState("c");
+    expect(view(at, unit)).toMatchObject({ isStale: true, live: { fill: { unit: "b" } } });
+    expect(at.beside).toHaveLength(1);
+    at.beside[0]?.answer({ ...sample.live, fill: { ...sample.live.fill, unit: "c" } });
+    await Promise.resolve();
+    expect(at.woken).toBe(1);
+    expect(view(at, unit)).toMatchObject({ isStale: false, live: { fill: { unit: "c" } } });
+    expect(at.asks).toHaveLength(2);
+  });
+
+  it("asks once for each state, however often it is looked at", () => {
+    const at = desk(20);
+    warm(at);
+    const unit = asState("c");
+    for (let k = 0; k < 5; k++) view(at, unit);
+    expect(at.beside).toHaveLength(1);
+  });
+
+  it("keeps the answer for a state that has passed, and shows the newest", async () => {
+    const at = desk(20);
+    warm(at);
+    const [c, d] = [asState("c"), asState("d")];
+    view(at, c);
+    view(at, d);
+    at.beside[0]?.answer({ ...sample.live, fill: { ...sample.live.fill, unit: "c" } });
+    await Promise.resolve();
+    expect(view(at, d).isStale).toBe(true);
+    at.beside[1]?.answer({ ...sample.live, fill: { ...sample.live.fill, unit: "d" } });
+    await Promise.resolve();
+    expect(view(at, d)).toMatchObject({ isStale: false, live: { fill: { unit: "d" } } });
+    expect(view(at, c)).toMatchObject({ isStale: false, live: { fill: { unit: "c" } } });
+  });
+
+  it("asks again where an ask was put aside for a newer one", async () => {
+    const at = desk(20);
+    warm(at);
+    const unit = asState("c");
+    view(at, unit);
+    at.beside[0]?.refuse();
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    view(at, unit);
+    expect(at.beside).toHaveLength(2);
+  });
+
+  it("is filled in the page where there is no worker, and where another unit comes into view", () => {
+    const alone = desk(20, false);
+    warm(alone);
+    expect(view(alone, asState("c")).isStale).toBe(false);
+    const at = desk(20);
+    warm(at);
+    expect(view(at, { ...asState("c"), id: "other" }).isStale).toBe(false);
+  });
+});
