@@ -149,13 +149,16 @@ function reportShort(face: SettledFace, run: EndRun, context: CornerContext): nu
   }
   const jamb = bandOpenings(face).find((band) => band.low === run.high || band.high === run.low);
   if (jamb !== undefined) {
-    return log.add(
-      "error",
-      "opening-at-corner",
-      `The pier between opening ${jamb.placed.opening.id} and the corner ${place} is ${length} mm; an inside corner needs ` +
-        `${leg}: move the opening by ${leg - length} mm, or choose a special.`,
-      { ...where, opening: jamb.placed.opening.id },
-    );
+    const { id } = jamb.placed.opening;
+    // The same pier seen from both its sides is one thing to mend.
+    return log.addOnce(`pier ${id} ${run.low} ${run.high}`, {
+      severity: "error",
+      kind: "opening-at-corner",
+      message:
+        `The pier between opening ${id} and the corner ${place} is ${length} mm; an inside corner needs ${leg}: move the ` +
+        `opening by ${leg - length} mm, or choose a special.`,
+      where: { ...where, opening: id },
+    });
   }
   const isStub = faces[face.formed.next]!.formed.isFreeEnd || faces[face.formed.previous]!.formed.isFreeEnd;
   if (isStub) {

@@ -56,10 +56,14 @@ export function placeEdges(context: EdgeContext): readonly EdgePiece[] {
   };
   for (const draft of drafts) {
     if (draft.settled.formed.fromEnd !== "outside") continue;
-    const top = Math.min(draft.profile.top, drafts[draft.settled.formed.previous]!.profile.top);
+    const before = drafts[draft.settled.formed.previous]!;
     const at = cornerPoint(draft, drafts);
+    // Where a cap meets a connector no corner piece fits both: the angle runs on up to the lower of the two faces.
+    const top = hasSameCrown(draft, before)
+      ? Math.min(draft.profile.top, before.profile.top)
+      : Math.min(draft.profile.height, before.profile.height);
     cover({ from: [...at, 0], to: [...at, top], length: top });
-    const crown = crownCorner(draft, drafts[draft.settled.formed.previous]!, at, context);
+    const crown = crownCorner(draft, before, at, context);
     if (crown !== null) found.push(crown);
   }
   for (const edge of openingEdges(context)) cover(edge);
@@ -68,6 +72,11 @@ export function placeEdges(context: EdgeContext): readonly EdgePiece[] {
     log.add("error", "missing-piece", message, {});
   }
   return found;
+}
+
+function hasSameCrown(a: FaceDraft, b: FaceDraft): boolean {
+  const [one, other] = [a.profile.crown, b.profile.crown];
+  return one?.family === other?.family && one?.height === other?.height;
 }
 
 // The corner of a face and the one before, each on its own settled line.
@@ -89,9 +98,7 @@ function crownCorner(
   { kit, book, log }: EdgeContext,
 ): EdgePiece | null {
   const { crown, top, height } = draft.profile;
-  const other = before.profile.crown;
-  if (crown === null || other === null || crown.family !== other.family || crown.height !== other.height)
-    return null;
+  if (crown === null || !hasSameCrown(draft, before)) return null;
   const isCap = crown.family === "slab-edge-cap";
   const family: Family = isCap ? "cap-corner" : "connector-corner";
   const corners = isCap

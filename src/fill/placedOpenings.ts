@@ -132,29 +132,34 @@ function holding(
   return null;
 }
 
-// The one that begins first stays, of two that begin together the wider: a choice by geometry, not by name.
+// Of two that overlap the wider stays, of equals the one that begins first: a choice by geometry, not by name.
 function withoutOverlaps(placed: readonly PlacedOpening[], log: ProblemLog): readonly PlacedOpening[] {
-  const kept: PlacedOpening[] = [];
-  for (const next of placed) {
-    const before = kept.find(
-      (other) =>
-        other.faces[0] === next.faces[0] && other.line === next.line && other.high > next.low + SLACK,
-    );
-    const same = before ?? kept.find((other) => overlapsOn(other, next));
-    if (same === undefined) {
-      kept.push(next);
+  const byFace = new Map<number, PlacedOpening[]>();
+  const kept = new Set<PlacedOpening>();
+  const widestFirst = [...placed].sort(
+    (a, b) => b.high - b.low - (a.high - a.low) || a.line - b.line || a.low - b.low,
+  );
+  for (const next of widestFirst) {
+    const others = next.faces.flatMap((face) => byFace.get(face) ?? []);
+    const same = others.find((other) => other.high > next.low + SLACK && next.high > other.low + SLACK);
+    if (same !== undefined) {
+      reportOverlap(same, next, log);
       continue;
     }
-    const by = Math.min(same.high, next.high) - next.low;
-    const message =
-      `Openings ${same.opening.id} and ${next.opening.id} overlap by ${lengthText(by)} mm in wall ${next.opening.wall}: ` +
-      `move one of them. ${next.opening.id} is left out of the fill.`;
-    log.add("error", "openings-overlap", message, { wall: next.opening.wall, opening: next.opening.id });
+    kept.add(next);
+    for (const face of next.faces) {
+      const list = byFace.get(face);
+      if (list === undefined) byFace.set(face, [next]);
+      else list.push(next);
+    }
   }
-  return kept;
+  return placed.filter((each) => kept.has(each));
 }
 
-function overlapsOn(a: PlacedOpening, b: PlacedOpening): boolean {
-  const shareFace = a.faces.some((face) => b.faces.includes(face));
-  return a.line === b.line && shareFace && a.high > b.low + SLACK && b.high > a.low + SLACK;
+function reportOverlap(same: PlacedOpening, next: PlacedOpening, log: ProblemLog): void {
+  const by = Math.min(same.high, next.high) - Math.max(same.low, next.low);
+  const message =
+    `Openings ${same.opening.id} and ${next.opening.id} overlap by ${lengthText(by)} mm in wall ${next.opening.wall}: ` +
+    `move one of them. ${next.opening.id} is left out of the fill.`;
+  log.add("error", "openings-overlap", message, { wall: next.opening.wall, opening: next.opening.id });
 }

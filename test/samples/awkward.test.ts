@@ -50,10 +50,10 @@ const ODDITIES: readonly Oddity[] = [
     places: 4,
   },
   {
-    why: "a pier of 100 between door and corner, in both rooms",
+    why: "a pier of 100 between door and corner, one thing to mend for both rooms",
     kind: "opening-at-corner",
     says: /opening pier-door and the corner of (Bath|Middle room) is 100 mm.* needs 150: move the opening by 50 mm/,
-    places: 2,
+    places: 1,
   },
   {
     why: "275 between two inside corners",
