@@ -1,7 +1,6 @@
 // Rings, rooms, areas and the order of stripping: which side the concrete lies on, whether rooms run clockwise, whether
 // the outline is as long as that of the drawn bodies, which piece comes out first and which ring is locked.
 
-import type { FaceOpening } from "../../../src/fill/result.ts";
 import { bodyRectangles, measureRectangles, type Rectangle } from "../orthogonalPlan.ts";
 import { isAtOpening } from "./covers.ts";
 import { doubleArea, type PlanFace, ringsOf, spanOf } from "./planFaces.ts";
@@ -115,15 +114,18 @@ export function lockedFaults(plan: AuditPlan): string[] {
       ([one]) => one!.face.room === room.name && doubleArea(ringOf(plan, one!)) < 0,
     );
     if (ring === undefined || ring.some((face) => hasVoid(plan, face))) continue;
-    // Whether an opening boxed out inside unbroken panels lets a ring go is left open.
-    const [isLocked, isLockedIfBoxed] = [() => true, isBand].map((counts) =>
-      hasTightPair(ring, most, counts),
-    );
+    // Left open: whether an opening boxed out inside unbroken panels lets a ring go, and whether two faces that meet at
+    // an outside corner hold one another.
+    const verdicts = [hasTightPair(ring, most, { boxed: true, outside: true })];
+    verdicts.push(hasTightPair(ring, most, { boxed: true, outside: false }));
+    verdicts.push(hasTightPair(ring, most, { boxed: false, outside: true }));
+    verdicts.push(hasTightPair(ring, most, { boxed: false, outside: false }));
     const said = plan.fill.problems.filter(
       (one) => one.kind === "locked-ring" && one.where.room === room.name,
     );
-    if (isLocked === isLockedIfBoxed && said.length > 0 !== isLocked)
-      faults.push(`${room.name} is ${isLocked ? "" : "not "}locked, but the fill says otherwise`);
+    const isSaid = said.length > 0;
+    if (!verdicts.includes(isSaid))
+      faults.push(`${room.name} is ${isSaid ? "not " : ""}locked, but the fill says otherwise`);
     const isOpen = room.kind === "open" && ring.every(({ face }) => face.openings.length === 0);
     if (said.some(({ severity }) => severity !== "error") && isOpen)
       faults.push(`${room.name}: a locked ring of an open room without opening is an error`);
@@ -131,17 +133,22 @@ export function lockedFaults(plan: AuditPlan): string[] {
   return faults;
 }
 
-const isBand = ({ formed }: FaceOpening) => formed === "band";
+interface Reading {
+  /** Whether a boxed-out opening counts as one. */
+  readonly boxed: boolean;
+  /** Whether faces on either side of an outside corner count as adjacent. */
+  readonly outside: boolean;
+}
 
-function hasTightPair(
-  ring: readonly PlanFace[],
-  most: number,
-  counts: (one: FaceOpening) => boolean,
-): boolean {
+function hasTightPair(ring: readonly PlanFace[], most: number, { boxed, outside }: Reading): boolean {
   const isTight = ring.map(
-    (face) => !face.face.openings.some(counts) && !columnsOf(face).some(({ width }) => width <= most),
+    (face) =>
+      !face.face.openings.some(({ formed }) => boxed || formed === "band") &&
+      !columnsOf(face).some(({ width }) => width <= most),
   );
-  return isTight.some((tight, k) => tight && isTight[(k + 1) % isTight.length]);
+  return isTight.some(
+    (tight, k) => tight && isTight[(k + 1) % isTight.length] && (outside || ring[k]!.toTurn === "inside"),
+  );
 }
 
 function ringOf(plan: AuditPlan, face: PlanFace): PlanFace[] {

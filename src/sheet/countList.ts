@@ -1,0 +1,177 @@
+// The list of a room sheet, which is its legend as well: each row begins with the piece drawn as on the wall.
+//
+//   ▭ WP600      600 × 2250   14  □  □       Two boxes to tick: before the pour, and after striking.
+
+import type { Box } from "./box.ts";
+import type { CountRow } from "./countRows.ts";
+import { fittingMark } from "./fittingMark.ts";
+import { cutToWidth, textWidth } from "./lettering.ts";
+import type { Mark } from "./mark.ts";
+import { foldMark, OUTLINE, pieceMarks, tieMark } from "./pieceMark.ts";
+import { FAMILY_WORDS, WORDS } from "./words.ts";
+
+/** Heights of a row, the first in which all rows fit being taken; the last still holds a box to tick. */
+const PITCHES = [5.6, 5.2, 4.6] as const;
+const HEAD = 3.8;
+const COLUMN_GAP = 5;
+const COLUMNS = 2;
+/** Height of a symbol and side of a box where the rows have paper for them. */
+const TICK = 4.2;
+/** Kept free between symbols or boxes of two rows. */
+const ROW_GAP = 0.7;
+/** Right end of the figures, left edges of the two boxes, from the right edge of a column. */
+const FIGURE_END = 18;
+const BOXES = [15.5, 6] as const;
+const SYMBOL_WIDTH = 7;
+const TEXT_START = 8.6;
+
+/** Draws as many rows as fit, filling the first column before the second; `rest` goes to another page. */
+export function listMarks(
+  rows: readonly CountRow[],
+  area: Box,
+): { readonly marks: readonly Mark[]; readonly rest: readonly CountRow[] } {
+  const perColumn = (pitch: number) => Math.max(0, Math.floor((area.height - HEAD) / pitch));
+  const pitch = PITCHES.find((some) => perColumn(some) * COLUMNS >= rows.length) ?? PITCHES[1];
+  const shown = rows.slice(0, perColumn(pitch) * COLUMNS);
+  // Two columns of equal length read better than one full and one nearly empty.
+  const length = Math.max(Math.ceil(shown.length / COLUMNS), Math.min(shown.length, 8));
+  const width = (area.width - COLUMN_GAP * (COLUMNS - 1)) / COLUMNS;
+  const marks: Mark[] = [];
+  for (let column = 0; column * length < shown.length; column++) {
+    const x = area.x + column * (width + COLUMN_GAP);
+    marks.push(...columnHead(x, width, area.y));
+    shown.slice(column * length, (column + 1) * length).forEach((row, index) => {
+      marks.push(...rowMarks(row, { x, y: area.y + HEAD + index * pitch, width, height: pitch }));
+    });
+  }
+  return { marks, rest: rows.slice(shown.length) };
+}
+
+function columnHead(x: number, width: number, y: number): readonly Mark[] {
+  const words = [WORDS.before, WORDS.after].map(
+    (text, index): Mark => ({
+      kind: "text",
+      at: [x + width - BOXES[index]! + TICK / 2, y + 2.5],
+      text,
+      height: 2.5,
+      weight: 400,
+      ink: "soft",
+      anchor: "middle",
+    }),
+  );
+  const rule: Mark = { kind: "line", from: [x, y + HEAD], to: [x + width, y + HEAD], stroke: OUTLINE };
+  return [...words, rule];
+}
+
+function rowMarks(row: CountRow, box: Box): readonly Mark[] {
+  const right = box.x + box.width;
+  const middle = box.y + box.height / 2;
+  const foot = box.y + box.height;
+  const tall = Math.min(TICK, box.height - ROW_GAP);
+  const count = `${row.quantity}`;
+  const countWidth = textWidth(count, { height: 3.5, weight: 600 });
+  const room = right - FIGURE_END - countWidth - 1.5 - (box.x + TEXT_START);
+  const boxes = row.isOwn
+    ? BOXES.map((from): Mark => {
+        const tick = { x: right - from, y: middle - tall / 2, width: TICK, height: tall };
+        return { kind: "rect", box: tick, stroke: OUTLINE };
+      })
+    : [];
+  return [
+    ...symbolMarks(row, { x: box.x + 0.3, y: middle - tall / 2, width: SYMBOL_WIDTH, height: tall }),
+    ...nameMarks(row, box.x + TEXT_START, middle, room),
+    {
+      kind: "text",
+      at: [right - FIGURE_END, middle + 1.75],
+      text: count,
+      height: 3.5,
+      weight: 600,
+      ink: "ink",
+      anchor: "end",
+    },
+    ...boxes,
+    { kind: "line", from: [box.x, foot], to: [right, foot], stroke: { weight: 0.13, ink: "faint" } },
+  ];
+}
+
+const LARGE = { height: 3.5, weight: 600 } as const;
+const SMALL = { height: 2.5, weight: 600 } as const;
+const PLAIN = { height: 2.5, weight: 400 } as const;
+
+/** Code, and behind it as far as there is paper its size, else what it is; a measure comes before its code. */
+function nameMarks(row: CountRow, x: number, middle: number, room: number): readonly Mark[] {
+  const word = FAMILY_WORDS[row.family];
+  const name = row.isMade ? row.size : row.code;
+  const words = row.isMade
+    ? [row.code, word]
+    : row.isOwn
+      ? [`${word} ${row.size}`.trim(), row.size, word].filter((text) => text !== "")
+      : [row.size];
+  // That the neighbour sets a tie must be read, if need be behind a code in small letters.
+  const least = row.isOwn ? 0 : textWidth(words[0]!, PLAIN) + 1.5;
+  const lettering = row.isMade || textWidth(name, LARGE) + least <= room ? LARGE : SMALL;
+  const shown = cutToWidth(name, room, lettering);
+  const used = textWidth(shown, lettering) + 1.5;
+  const text = words.find((some) => textWidth(some, PLAIN) <= room - used);
+  const at = [x, middle + lettering.height / 2] as const;
+  const mark: Mark = { kind: "text", at, text: shown, ...lettering, ink: "ink", anchor: "start" };
+  if (text === undefined) return [mark];
+  return [mark, { kind: "text", at: [x + used, middle + 1.6], text, ...PLAIN, ink: "soft", anchor: "start" }];
+}
+
+/** The piece as it looks on the wall, in a box of one size for all. */
+function symbolMarks(row: CountRow, box: Box): readonly Mark[] {
+  const x = box.x + box.width / 2;
+  const y = box.y + box.height / 2;
+  const sized = (width: number, height: number): Box => ({
+    x: x - width / 2,
+    y: y - height / 2,
+    width,
+    height,
+  });
+  switch (row.family) {
+    case "wall-panel": {
+      const isLow = row.height < row.width / 2;
+      return pieceMarks(row.look, sized(Math.min(7, Math.max(2, row.width / 85)), isLow ? 2 : box.height));
+    }
+    case "closure-strip":
+      return pieceMarks(row.look, sized(2.4, box.height));
+    case "inside-corner":
+      return [...pieceMarks(row.look, sized(4.2, box.height)), foldMark(x, box.y, box.y + box.height)];
+    case "stop-end":
+      return pieceMarks(row.look, sized(2.8, box.height));
+    case "outside-corner":
+      return [{ kind: "rect", box: sized(1.4, box.height), fill: "paper", stroke: OUTLINE }];
+    case "connector-corner":
+    case "cap-corner":
+      return [
+        ...pieceMarks(row.look, sized(4.2, 2.2)),
+        { kind: "line", from: [x, y - 1.1], to: [x, y + 1.1], stroke: OUTLINE },
+      ];
+    case "tie":
+    case "tie-sleeve":
+      return [
+        { kind: "line", from: [x, box.y], to: [x, box.y + box.height], stroke: { weight: 0.25, ink: "ink" } },
+        tieMark(x, y, row.isOwn),
+      ];
+    case "reveal-closure":
+    case "reveal-corner": {
+      const points = [
+        [x - 3.5, y - 0.9],
+        [x + 3.5, y - 0.9],
+        [x + 2.4, y + 0.9],
+        [x - 2.4, y + 0.9],
+      ] as const;
+      return [{ kind: "polygon", points, fill: "band", stroke: { weight: 0.25, ink: "ink" } }];
+    }
+    case "wall-bracket":
+    case "brace":
+    case "facade-aligner":
+      return [fittingMark(row, x, x, y)];
+    case "alignment-ledger":
+    case "opening-brace":
+      return [fittingMark(row, box.x, box.x + box.width, y)];
+    default:
+      return pieceMarks(row.look, sized(7, 2.2));
+  }
+}

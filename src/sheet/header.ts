@@ -1,0 +1,152 @@
+// The header: the room in large letters, the unit and its pours, and the one sentence to remember.
+//
+//   Kitchen   Unit A, Level 1 west       Start ■AB  turn right B C  turn left A D  close □CD
+//             65 pieces, 11.52 m²
+
+import type { SheetCorner, SheetRing } from "./faceOrder.ts";
+import type { SheetInfo } from "./info.ts";
+import { cutToWidth, textWidth } from "./lettering.ts";
+import type { LetterHeight, Mark } from "./mark.ts";
+import { HEADER, MARGIN, WIDTH } from "./page.ts";
+import { OUTLINE } from "./pieceMark.ts";
+import { plainText } from "./plainText.ts";
+import { HEADER_WORDS } from "./words.ts";
+
+export interface HeaderEntries {
+  readonly name: string;
+  readonly isOutside: boolean;
+  /** m², 0 = not given. */
+  readonly area: number;
+  readonly pieces: number;
+  readonly page: number;
+  readonly pages: number;
+  /** The ring of the room; undefined where it has no faces. */
+  readonly ring: SheetRing | undefined;
+}
+
+const GAP = 8;
+/** Widest the name may be, so that unit and sentence keep their place, mm. */
+const NAME_WIDTH = 92;
+
+export function headerMarks(info: SheetInfo, entries: HeaderEntries): readonly Mark[] {
+  const right = MARGIN + WIDTH;
+  const { marks: name, end } = nameMarks(entries.name);
+  const sentence = sentenceMarks(entries, right);
+  const room = sentence.start - GAP - (end + GAP);
+  return [...name, ...unitMarks(info, entries, end + GAP, room), ...sentence.marks, rule()];
+}
+
+function rule(): Mark {
+  return { kind: "line", from: [MARGIN, HEADER.rule], to: [MARGIN + WIDTH, HEADER.rule], stroke: OUTLINE };
+}
+
+function nameMarks(name: string): { readonly marks: readonly Mark[]; readonly end: number } {
+  const sizes: readonly LetterHeight[] = [10, 7, 5];
+  const text = plainText(name);
+  const fits = (height: LetterHeight) => textWidth(text, { height, weight: 700 }) <= NAME_WIDTH;
+  const height = sizes.find(fits) ?? 5;
+  const shown = cutToWidth(text, NAME_WIDTH, { height, weight: 700 });
+  const mark: Mark = {
+    kind: "text",
+    at: [MARGIN, HEADER.baseline],
+    text: shown,
+    height,
+    weight: 700,
+    ink: "ink",
+    anchor: "start",
+  };
+  return { marks: shown === "" ? [] : [mark], end: MARGIN + textWidth(shown, mark) };
+}
+
+/** Two lines: where this is poured; how much of it there is. */
+function unitMarks(info: SheetInfo, entries: HeaderEntries, x: number, room: number): readonly Mark[] {
+  const pours = info.pours.map(({ name, mirror }) => (mirror ? `${name} (${HEADER_WORDS.mirrored})` : name));
+  const counts = [
+    HEADER_WORDS.pieces(entries.pieces),
+    ...(entries.area > 0 ? [HEADER_WORDS.area(entries.area.toFixed(2))] : []),
+    ...(entries.pages > 1 ? [HEADER_WORDS.continued(entries.page, entries.pages)] : []),
+  ];
+  const lines = [[HEADER_WORDS.unit(plainText(info.unitName)), ...pours.map(plainText)], counts];
+  const lettering = { height: 3.5, weight: 400 } as const;
+  return lines.flatMap((words, index): readonly Mark[] => {
+    const text = cutToWidth(words.join(", "), room, lettering);
+    const at = [x, HEADER.baseline - 5.8 * (1 - index)] as const;
+    return text === "" ? [] : [{ kind: "text", at, text, ...lettering, ink: "ink", anchor: "start" }];
+  });
+}
+
+type Word = { readonly text: string; readonly form: "plain" | "strong" | "solid" | "open" };
+
+/** Ends at `right`; the names of the two corners in the boxes they have on the ribbon. */
+function sentenceMarks(entries: HeaderEntries, right: number) {
+  const words = sentence(entries);
+  const marks: Mark[] = [];
+  let x = right - words.reduce((sum, word) => sum + wordWidth(word), 0) - 2.4 * Math.max(0, words.length - 1);
+  const start = words.length === 0 ? right : x;
+  for (const word of words) {
+    marks.push(...wordMarks(word, x));
+    x += wordWidth(word) + 2.4;
+  }
+  return { marks, start };
+}
+
+function sentence({ ring, isOutside }: HeaderEntries): readonly Word[] {
+  const corners = ring?.corners.flatMap((corner) => corner ?? []) ?? [];
+  const start = corners.find(({ role }) => role === "start");
+  const close = corners.find(({ role }) => role === "close");
+  if (ring === undefined || start === undefined || close === undefined) return [];
+  const letters = (direction: "right" | "left") =>
+    [...ring.faces]
+      .filter((face) => face.direction === direction)
+      .sort((a, b) => a.rank - b.rank)
+      .map(({ letter }) => letter);
+  return [
+    { text: HEADER_WORDS.start, form: "plain" },
+    cornerWord(start),
+    { text: isOutside ? HEADER_WORDS.outsideRight : HEADER_WORDS.right, form: "plain" },
+    { text: listed(letters("right")), form: "strong" },
+    { text: isOutside ? HEADER_WORDS.outsideLeft : HEADER_WORDS.left, form: "plain" },
+    { text: listed(letters("left")), form: "strong" },
+    { text: HEADER_WORDS.close, form: "plain" },
+    cornerWord(close),
+  ];
+}
+
+/** All letters as long as they are few, else the first and the last. */
+function listed(letters: readonly string[]): string {
+  return letters.length <= 4 ? letters.join(" ") : `${letters[0]}…${letters.at(-1)}`;
+}
+
+function cornerWord(corner: SheetCorner): Word {
+  return { text: corner.name, form: corner.turn === "inside" ? "solid" : "open" };
+}
+
+function letteringOf(word: Word) {
+  return word.form === "plain"
+    ? ({ height: 3.5, weight: 400 } as const)
+    : ({ height: 5, weight: 700 } as const);
+}
+
+function wordWidth(word: Word): number {
+  const isBoxed = word.form === "solid" || word.form === "open";
+  return textWidth(word.text, letteringOf(word)) + (isBoxed ? 2 : 0);
+}
+
+function wordMarks(word: Word, x: number): readonly Mark[] {
+  const width = wordWidth(word);
+  const isBoxed = word.form === "solid" || word.form === "open";
+  const box = { x, y: HEADER.baseline - 6, width, height: 7 };
+  return [
+    ...(isBoxed
+      ? [{ kind: "rect", box, fill: word.form === "solid" ? "ink" : "paper", stroke: OUTLINE } satisfies Mark]
+      : []),
+    {
+      kind: "text",
+      at: [x + width / 2, HEADER.baseline],
+      text: word.text,
+      ...letteringOf(word),
+      ink: word.form === "solid" ? "paper" : "ink",
+      anchor: "middle",
+    },
+  ];
+}

@@ -1,0 +1,234 @@
+// The room sheet: one room, one page where it fits, everything its assembler needs and nothing else.
+//
+//   ┌──────────────────────────────────────┐
+//   │ Kitchen   Unit A      Start AB … CD   │   header: the sentence to remember
+//   │ ┌─────────┬─────────┬───────┬──────┐ │   ribbon: the faces unfolded from the start corner, left to right
+//   │ └─────────┴─────────┴───────┴──────┘ │
+//   │ key plan │ problems, notes │ list     │   the list is the legend
+//   │ title block                           │
+//   └──────────────────────────────────────┘
+//
+// What one page cannot hold goes on: first the rows of the ribbon, then notes and list.
+
+import type { FacePiece, UnitFill } from "../fill/result.ts";
+import { listMarks } from "./countList.ts";
+import { type CountRow, countRows } from "./countRows.ts";
+import { type SheetRing, sheetRings } from "./faceOrder.ts";
+import { headerMarks } from "./header.ts";
+import type { SheetInfo } from "./info.ts";
+import { keyPlanMarks } from "./keyPlan.ts";
+import type { Mark, Sheet } from "./mark.ts";
+import { type NoteBlock, noteBlocks, notesMarks } from "./notes.ts";
+import { CONTENT, LOWER, LOWER_LEAST, MARGIN, PAPER, WIDTH } from "./page.ts";
+import { OUTLINE } from "./pieceMark.ts";
+import { filePart, plainText } from "./plainText.ts";
+import { ribbonContext } from "./ribbonContext.ts";
+import { type RoomParts, roomPartsOf } from "./roomParts.ts";
+import { problemsOf } from "./roomProblems.ts";
+import { rowMarks } from "./rowMarks.ts";
+import { type PlacedRow, type PlacedStretch, placeRow } from "./rowPlace.ts";
+import { breakRows } from "./rowPlan.ts";
+import { scaleText } from "./scale.ts";
+import type { RibbonContext } from "./stretch.ts";
+import type { Showing } from "./stretchMarks.ts";
+import { titleMarks } from "./titleBlock.ts";
+import { TITLE_WORDS, WORDS } from "./words.ts";
+
+/** The pages of one room, before they know how many sheets the unit has. */
+interface RoomPages {
+  readonly parts: RoomParts;
+  readonly title: string;
+  readonly rings: readonly SheetRing[];
+  readonly context: RibbonContext;
+  readonly pages: readonly (readonly Mark[])[];
+  readonly pieces: number;
+  readonly problems: number;
+}
+
+/**
+ * The sheets of a unit: its rooms in the order of the fill, then the outside of the building. A room has one sheet,
+ * or more when one page cannot hold it. Every face of the unit is on one of them, and every piece on a face is drawn
+ * once. The result depends on the arguments only; cost grows with the number of pieces.
+ */
+export function roomSheets(unit: UnitFill, info: SheetInfo): readonly Sheet[] {
+  const all = roomPartsOf(unit);
+  const rooms = all.map((parts) => layoutRoom(unit, parts, { all, info }));
+  const sheets = rooms.reduce((sum, room) => sum + room.pages.length, 0);
+  let number = 0;
+  return rooms.flatMap((room, index) =>
+    room.pages.map((marks, page) =>
+      finished(room, marks, { info, unit, index, page, number: ++number, sheets }),
+    ),
+  );
+}
+
+function layoutRoom(
+  unit: UnitFill,
+  parts: RoomParts,
+  given: { readonly all: readonly RoomParts[]; readonly info: SheetInfo },
+): RoomPages {
+  const { all, info } = given;
+  const rings = sheetRings(parts.faces, info);
+  const context = ribbonContext(unit, parts, rings, info);
+  const problems = problemsOf(parts, all, unit);
+  const rows = countRows(parts, info);
+  const notes = noteBlocks(rings, problems, context, LOWER.notes.width);
+  const ribbon = placedRows(rings, context);
+  const pages = ribbonPages(ribbon, context);
+  lowerPart(pages, { rings, notes, rows, info });
+  return {
+    parts,
+    title: parts.isOutside ? WORDS.outside : plainText(parts.name) || WORDS.unnamed,
+    rings,
+    context,
+    pages: pages.map(({ marks }) => marks),
+    pieces: rows
+      .filter(({ family, isOwn }) => isOwn && family !== "tie")
+      .reduce((sum, row) => sum + row.quantity, 0),
+    problems: problems.length,
+  };
+}
+
+interface Page {
+  readonly marks: Mark[];
+  /** Lower edge of what is on it, mm. */
+  end: number;
+}
+
+function placedRows(rings: readonly SheetRing[], context: RibbonContext): readonly PlacedRow[] {
+  const shown = new Set<string>();
+  return breakRows(rings, context).map((plan) => {
+    const row = placeRow(plan, shown);
+    for (const { corner } of row.corners) shown.add(corner.name);
+    return row;
+  });
+}
+
+function ribbonPages(rows: readonly PlacedRow[], context: RibbonContext): Page[] {
+  const showing = showingIn(rows);
+  const pages: Page[] = [{ marks: [], end: CONTENT.top }];
+  for (const row of rows) {
+    let page = pages.at(-1)!;
+    if (page.marks.length > 0 && page.end + row.heights.whole > CONTENT.bottom) {
+      page = { marks: [], end: CONTENT.top };
+      pages.push(page);
+    }
+    page.marks.push(...rowMarks(row, page.end, context, showing));
+    page.end += row.heights.whole + 0.6;
+  }
+  return pages;
+}
+
+/** A piece that shows in several stretches is drawn in the first of them, and on in the next one beside it. */
+function showingIn(rows: readonly PlacedRow[]): (piece: FacePiece, at: PlacedStretch) => Showing {
+  const first = new Map<string, PlacedStretch>();
+  const beside = new Map<PlacedStretch, PlacedStretch>();
+  for (const row of rows) {
+    for (const { previous, next } of row.corners) if (previous && next) beside.set(previous, next);
+    for (const at of row.stretches) {
+      const { start, end, sheetFace } = at.plan.stretch;
+      for (const { piece, x, width } of sheetFace.face.pieces) {
+        if (x < end && x + width > start && !first.has(piece)) first.set(piece, at);
+      }
+    }
+  }
+  return ({ piece }, at) => {
+    const home = first.get(piece)!;
+    if (home === at) return "first";
+    return beside.get(home) === at ? "also" : "elsewhere";
+  };
+}
+
+/** Key plan, notes and list under the ribbon, or on pages of their own. */
+function lowerPart(
+  pages: Page[],
+  parts: {
+    readonly rings: readonly SheetRing[];
+    readonly notes: readonly NoteBlock[];
+    readonly rows: readonly CountRow[];
+    readonly info: SheetInfo;
+  },
+): void {
+  let { notes, rows } = parts;
+  for (let isFirst = true; isFirst || notes.length + rows.length > 0; isFirst = false) {
+    let page = pages.at(-1)!;
+    if (!isFirst || CONTENT.bottom - page.end < LOWER_LEAST) {
+      page = { marks: [], end: CONTENT.top };
+      pages.push(page);
+    }
+    const y = page.end + 2.2;
+    const height = CONTENT.bottom - y;
+    if (page.end > CONTENT.top) {
+      page.marks.push({
+        kind: "line",
+        from: [MARGIN, page.end + 1],
+        to: [MARGIN + WIDTH, page.end + 1],
+        stroke: OUTLINE,
+      });
+    }
+    if (isFirst) {
+      const area = { ...LOWER.keyPlan, y, height: Math.min(height, 80) };
+      page.marks.push(...keyPlanMarks(parts.rings, area, parts.info));
+    }
+    const noted = notesMarks(notes, { x: LOWER.notes.x, y, height });
+    const listed = listMarks(rows, { ...LOWER.list, y, height });
+    page.marks.push(...noted.marks, ...listed.marks);
+    page.end = CONTENT.bottom;
+    notes = noted.rest;
+    rows = listed.rest;
+  }
+}
+
+interface Place {
+  readonly info: SheetInfo;
+  readonly unit: UnitFill;
+  readonly index: number;
+  readonly page: number;
+  readonly number: number;
+  readonly sheets: number;
+}
+
+function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet {
+  const { info, unit, index, page, number, sheets } = place;
+  const { parts, rings, pages, pieces, title } = room;
+  const name = [
+    filePart(unit.unit) || "unit",
+    `${index + 1}`.padStart(2, "0"),
+    filePart(title),
+    ...(pages.length > 1 ? [`p${page + 1}`] : []),
+  ].filter((part) => part !== "");
+  const entries = { name: title, isOutside: parts.isOutside, area: parts.area, pieces, ring: rings[0] };
+  return {
+    name: name.join("-"),
+    ...PAPER,
+    title: TITLE_WORDS.roomSheet(title),
+    description: description(room, info),
+    marks: [
+      ...headerMarks(info, { ...entries, page: page + 1, pages: pages.length }),
+      ...marks,
+      ...titleMarks(info, {
+        title: TITLE_WORDS.roomSheet(title),
+        scale: scaleText(room.context.scale),
+        sheet: number,
+        sheets,
+      }),
+    ],
+  };
+}
+
+function description(room: RoomPages, info: SheetInfo): string {
+  const faces = room.rings.flatMap(({ faces }) =>
+    faces.map(({ letter, face }) => `${letter} ${face.length}`),
+  );
+  const corners = room.rings[0]?.corners.flatMap((corner) => corner ?? []) ?? [];
+  const start = corners.find(({ role }) => role === "start");
+  const close = corners.find(({ role }) => role === "close");
+  return [
+    `${room.title}, unit ${plainText(info.unitName)}: ${room.pieces} pieces on ${faces.length} faces.`,
+    `Faces and their lengths in millimetres, left to right: ${faces.join(", ")}.`,
+    ...(start && close
+      ? [`The work starts at corner ${start.name} and closes at corner ${close.name}.`]
+      : []),
+    ...(room.problems > 0 ? [`Problems listed: ${room.problems}.`] : []),
+  ].join(" ");
+}

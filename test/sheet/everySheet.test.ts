@@ -1,0 +1,123 @@
+// What must hold on every sheet of any fill, however odd: laid by hand, made by the program, or made to break it.
+
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { UnitFill } from "../../src/fill/result.ts";
+import { roomSheets } from "../../src/sheet/roomSheet.ts";
+import { sheetToSvg } from "../../src/sheet/svg.ts";
+import { oneRoomFill, oneRoomInfo } from "../support/fixtureFill.ts";
+import { outsidePaper, overlappingTexts, timesDrawn } from "../support/sheetClaims.ts";
+import { HOSTILE_NAMES, sheetFills } from "../support/sheetFills.ts";
+
+const info = oneRoomInfo();
+const RUNS = { seed: 20_260_217, numRuns: 40, endOnFailure: true };
+
+/** Every piece on a face, once each. */
+function facePieces(unit: UnitFill): readonly string[] {
+  return [...new Set(unit.faces.flatMap((face) => face.pieces.map(({ piece }) => piece)))].sort();
+}
+
+describe("the sheets of any fill", () => {
+  it("keep every mark on the paper", () => {
+    fc.assert(
+      fc.property(sheetFills, (unit) => {
+        for (const sheet of roomSheets(unit, info)) expect(outsidePaper(sheet, 9)).toEqual([]);
+      }),
+      RUNS,
+    );
+  });
+
+  it("never lay one text over another", () => {
+    fc.assert(
+      fc.property(sheetFills, (unit) => {
+        for (const sheet of roomSheets(unit, info)) expect(overlappingTexts(sheet)).toEqual([]);
+      }),
+      RUNS,
+    );
+  });
+
+  it("draw every piece of every face exactly once", () => {
+    fc.assert(
+      fc.property(sheetFills, (unit) => {
+        const times = timesDrawn(roomSheets(unit, info));
+        expect([...times.keys()].sort()).toEqual(facePieces(unit));
+        expect([...times.values()].every((count) => count === 1)).toBe(true);
+      }),
+      RUNS,
+    );
+  });
+
+  it("give the same bytes for the same fill, whatever the order in which it lists its faces and pieces", () => {
+    fc.assert(
+      fc.property(sheetFills, (unit) => {
+        const turned: UnitFill = {
+          ...unit,
+          faces: [...unit.faces].reverse().map((face) => ({
+            ...face,
+            pieces: [...face.pieces].reverse(),
+            openings: [...face.openings].reverse(),
+          })),
+          rooms: unit.rooms.map((room) => ({ ...room, faces: [...room.faces].reverse() })),
+        };
+        const print = (fill: UnitFill) =>
+          roomSheets(fill, info).map((sheet) => [sheet.name, sheetToSvg(sheet)]);
+        expect(JSON.stringify(print(turned)) === JSON.stringify(print(unit))).toBe(true);
+      }),
+      { ...RUNS, numRuns: 25 },
+    );
+  });
+
+  it("have names that are safe for a file and tell them apart", () => {
+    fc.assert(
+      fc.property(sheetFills, (unit) => {
+        const names = roomSheets(unit, info).map(({ name }) => name);
+        expect(new Set(names).size).toBe(names.length);
+        for (const name of names) expect(name).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+      }),
+      RUNS,
+    );
+  });
+
+  it("list every problem on at least one sheet, by its number", () => {
+    fc.assert(
+      fc.property(sheetFills, (unit) => {
+        const texts = new Set(
+          roomSheets(unit, info).flatMap(({ marks }) =>
+            marks.flatMap((mark) => (mark.kind === "text" ? [mark.text] : [])),
+          ),
+        );
+        unit.problems.forEach((_, index) => {
+          expect(texts).toContain(`${index + 1}`);
+        });
+      }),
+      RUNS,
+    );
+  });
+});
+
+describe("hostile names", () => {
+  it.each(HOSTILE_NAMES)("cannot break the document: %j", (name) => {
+    const unit = oneRoomFill({
+      unit: name,
+      rooms: oneRoomFill().rooms.map((room) => ({ ...room, name })),
+      problems: [{ severity: "error", kind: name, message: name, where: {} }],
+    });
+    const hostile = oneRoomInfo({
+      project: name,
+      revision: name,
+      unitName: name,
+      madeBy: name,
+      document: name,
+    });
+    for (const sheet of roomSheets(unit, hostile)) {
+      const svg = sheetToSvg(sheet);
+      // Tags and entities that the writer makes itself; nothing else may look like one.
+      const rest = svg
+        .replace(/<\/?(svg|title|desc|rect|path|circle|g|text)( [a-zA-Z-]+="[^"<>]*")*\/?>/g, "")
+        .replace(/&(amp|lt|gt|quot|#39);/g, "");
+      expect(rest).not.toMatch(/[<>&]/);
+      expect(svg.replaceAll("\n", "")).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}\ufffe\uffff]/u);
+      expect(overlappingTexts(sheet)).toEqual([]);
+    }
+  });
+});
