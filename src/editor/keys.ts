@@ -79,6 +79,7 @@ export const COMMANDS: readonly Command[] = [
   command("command.nudge", "T", "face-shown"),
   command("command.elevation", "E"),
   command("command.problems", "Shift+P"),
+  command("command.new-unit", null),
   command("command.things", "Shift+T"),
   command("command.all-widths", "Shift+W"),
   command("command.theme", "Shift+D"),

@@ -33,6 +33,9 @@ export function PlanCanvas() {
       aria-label={t(words("region.plan"))}
       data-level={detail.level}
       data-pieces={live === null || isStale ? "" : scenePieces(live).all.length}
+      data-walls={Object.keys(inView.unit.walls).length}
+      data-openings={Object.keys(inView.unit.openings).length}
+      data-rooms={Object.keys(inView.unit.rooms).length}
       data-scale={viewport.scale}
       data-centre={viewport.centre.join(" ")}
     >

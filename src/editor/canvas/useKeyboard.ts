@@ -99,7 +99,10 @@ function keyDown(bench: Workbench, event: KeyboardEvent): boolean {
 function call(bench: Workbench, event: KeyboardEvent): boolean {
   const command = commandFor(chordOf(event));
   const state = bench.editor.get();
-  if (command === null || !isAvailable(command, state, bench.screen.get().isPaneOpen)) return false;
+  if (command === null) return false;
+  // With nothing to take back, undo and redo say so themselves.
+  const says = command.id === "command.undo" || command.id === "command.redo";
+  if (!says && !isAvailable(command, state, bench.screen.get().isPaneOpen)) return false;
   run(bench, command.id);
   return true;
 }

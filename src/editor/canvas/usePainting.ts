@@ -56,7 +56,8 @@ export function useScene(inView: InView): Scene {
 
 export function usePainting(stage: PlanStage | null, scene: Scene, figures: readonly Figure[]): void {
   const { session } = useEditorState();
-  const { pointer } = useBench();
+  const { pointer, backdrop } = useBench();
+  const under = useSyncExternalStore(backdrop.subscribe, backdrop.get);
   const hand = useSyncExternalStore(pointer.subscribe, pointer.get);
   const isThere = useTypeface();
   const { viewport, palette } = scene;
@@ -64,9 +65,10 @@ export function usePainting(stage: PlanStage | null, scene: Scene, figures: read
   useEffect(() => {
     stage?.paint("ground", (pen) => {
       drawGround(pen, viewport, palette);
+      under?.(pen, viewport);
       drawGrid(pen, viewport, palette);
     });
-  }, [stage, viewport, palette]);
+  }, [stage, viewport, palette, under]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: drawn again in its own typeface once that is there
   useEffect(() => {

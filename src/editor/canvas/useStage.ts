@@ -1,8 +1,8 @@
 // The canvas in its place on the page, as large as that, and the whole plan shown when it first has a size.
 
-import { type RefObject, useEffect, useState } from "react";
+import { type RefObject, useEffect, useRef, useState } from "react";
 import { changeScreen, fitPlan, isFitted } from "../live/actions.ts";
-import { useBench } from "../live/useWorkbench.tsx";
+import { useBench, useEditorState } from "../live/useWorkbench.tsx";
 import { createStage, type PlanStage } from "./stage.ts";
 
 export function useStage(host: RefObject<HTMLDivElement | null>): PlanStage | null {
@@ -29,5 +29,12 @@ export function useStage(host: RefObject<HTMLDivElement | null>): PlanStage | nu
       changeScreen(bench, { size: { width: 0, height: 0 } });
     };
   }, [bench, host]);
+  const { unit } = useEditorState().session.selection;
+  const shown = useRef(unit);
+  useEffect(() => {
+    if (shown.current === unit) return;
+    shown.current = unit;
+    fitPlan(bench);
+  }, [bench, unit]);
   return stage;
 }

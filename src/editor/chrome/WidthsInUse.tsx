@@ -2,7 +2,6 @@
 
 import { boxAround } from "../box.ts";
 import { usePalette } from "../canvas/usePalette.ts";
-import { REGION } from "../live/actions.ts";
 import { comparedWidths, judged } from "../live/scores.ts";
 import { useBench, useEditorState, useInView, useScreen, useSpeech } from "../live/useWorkbench.tsx";
 import type { InView } from "../live/workbench.ts";
@@ -34,7 +33,7 @@ export function WidthsInUse() {
   const longest = Math.max(1, ...widths.map(({ width }) => width));
   const { closures } = compared.now;
   return (
-    <section className="widths" aria-label={t(words("region.widths"))} {...{ [REGION]: "widths" }}>
+    <section className="widths" aria-label={t(words("region.widths"))}>
       <h2>
         {t(words("widths.title"))}
         <small>{t(words("widths.of", { used: compared.now.sizes, all: inKit.size }))}</small>

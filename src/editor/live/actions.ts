@@ -2,6 +2,7 @@
 
 import type { ItemRef, UnitDocument } from "../../plan/document.ts";
 import { find, listed } from "../../plan/document.ts";
+import type { Edit } from "../../plan/edit.ts";
 import type { Position } from "../../plan/project.ts";
 import { boxAround, isBoxWithin, placesOf } from "../box.ts";
 import type { CommandId } from "../keys.ts";
@@ -9,9 +10,18 @@ import { concreteRings } from "../scene/concrete.ts";
 import type { PlacedProblem } from "../scene/problemPlaces.ts";
 import { fitted, type Insets, type Viewport, visibleBox, zoomedAt } from "../scene/viewport.ts";
 import { runCommand } from "../state/commands.ts";
-import { type EditorState, handleEvent, unitInHand, withSession } from "../state/editorState.ts";
+import {
+  type EditorState,
+  handleEvent,
+  showUnit,
+  takeStep,
+  takeTool,
+  unitInHand,
+  withSession,
+} from "../state/editorState.ts";
 import type { View } from "../state/session.ts";
 import type { ToolEvent } from "../tools/protocol.ts";
+import { say, speechOf, words } from "../words/say.ts";
 import { type Screen, withScreen } from "./screen.ts";
 import { inViewOf, type Workbench } from "./workbench.ts";
 
@@ -49,6 +59,10 @@ export function fitPlan(bench: Workbench): void {
   const viewport = { ...viewportOf(state, screen) };
   const rings = concreteRings({ ...inView, viewport: viewportOver(viewport, everything) });
   const concrete = rings.flat();
+  if (concrete.length === 0) {
+    setView(bench, EMPTY_VIEW);
+    return;
+  }
   const lines = listed(unit.controlLines).flatMap(({ from, to }) => [from, to]);
   const slabs = listed(unit.slabs).flatMap(({ outline }) => outline);
   const insets = screen.size.width < NARROW_UNDER ? NARROW : INSETS;
@@ -62,6 +76,9 @@ export function fitPlan(bench: Workbench): void {
   setView(bench, view);
   bench.fitted.set(() => view);
 }
+
+/** Of a plan with nothing in it yet: room for an apartment, the datum at the lower left. */
+const EMPTY_VIEW: View = { centre: [5000, 3500], scale: 0.08 };
 
 /** Whether the view is still that which shows the whole plan: then it follows when the drawing changes its size. */
 export function isFitted({ editor, fitted: last }: Workbench): boolean {
@@ -142,6 +159,7 @@ type Calls = { readonly [Id in CommandId]?: () => void };
 function screenCommands(bench: Workbench, screen: Screen): Calls {
   const change = (part: Partial<Screen>) => () => changeScreen(bench, part);
   return {
+    "command.new-unit": () => beginUnit(bench),
     "command.fit": () => fitPlan(bench),
     "command.zoom-in": () => zoomBy(bench, ZOOM_STEP),
     "command.zoom-out": () => zoomBy(bench, 1 / ZOOM_STEP),
@@ -155,15 +173,32 @@ function screenCommands(bench: Workbench, screen: Screen): Calls {
   };
 }
 
+// An empty unit, shown at once with the wall in hand.
+function beginUnit({ editor }: Workbench): void {
+  editor.set((state) => {
+    const { language, units } = state.history.doc;
+    const name = say(speechOf(language, {}), words("unit.new"));
+    const edit: Edit = { kind: "add-unit", id: null, name };
+    const after = takeStep(state, words("step.new-unit"), [edit], []);
+    const made = listed(after.history.doc.units).find(({ id }) => find(units, id) === undefined);
+    return made === undefined ? after : takeTool(showUnit(after, made.id), "wall");
+  });
+}
+
 /** The parts of the window that F6 walks, marked so in the page. */
 export const REGION = "data-region";
 
 function nextRegion(): void {
-  const regions = [...document.querySelectorAll<HTMLElement>(`[${REGION}]`)];
-  const current = regions.findIndex((region) => region.contains(document.activeElement));
-  const next = regions[(current + 1) % regions.length];
-  const inside = next?.matches("[tabindex]")
-    ? next
-    : next?.querySelector<HTMLElement>("button, input, [tabindex]");
-  inside?.focus();
+  const regions = [...document.querySelectorAll<HTMLElement>(`[${REGION}]`)].flatMap((region) => {
+    const entry = entryOf(region);
+    return entry === null ? [] : [{ region, entry }];
+  });
+  const current = regions.findIndex(({ region }) => region.contains(document.activeElement));
+  regions[(current + 1) % regions.length]?.entry.focus();
+}
+
+// What takes the focus when a part of the window is entered.
+function entryOf(region: HTMLElement): HTMLElement | null {
+  if (region.matches("[tabindex]")) return region;
+  return region.querySelector<HTMLElement>("button, input, select, [tabindex]");
 }

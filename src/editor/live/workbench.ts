@@ -8,6 +8,7 @@ import { find } from "../../plan/document.ts";
 import type { Position } from "../../plan/project.ts";
 import type { CommandId } from "../keys.ts";
 import { type PlacedProblem, placeProblems } from "../scene/problemPlaces.ts";
+import type { Viewport } from "../scene/viewport.ts";
 import { type EditorState, startEditor, unitInView } from "../state/editorState.ts";
 import type { View } from "../state/session.ts";
 import { createStore, type Store } from "../state/store.ts";
@@ -21,6 +22,8 @@ export interface Workbench {
   readonly fills: LiveFillSource;
   /** Where the hand is in the plan. Apart from the rest, because it changes with every movement. */
   readonly pointer: Store<Pointer>;
+  /** What lies under the drawing on the paper, a traced picture for instance; null = nothing. */
+  readonly backdrop: Store<Backdrop | null>;
   /** The view that showed the whole plan last. */
   readonly fitted: Store<View | null>;
   readonly saved: Store<Saved | null>;
@@ -29,6 +32,9 @@ export interface Workbench {
   /** The documents before and after the last step. */
   readonly steps: () => Steps;
 }
+
+/** Draws under the plan, in px of the drawing. */
+export type Backdrop = (pen: CanvasRenderingContext2D, viewport: Viewport) => void;
 
 export type Saved = "saved" | "saving" | "unsaved";
 
@@ -50,6 +56,7 @@ export function createWorkbench(document: PlanDocument, fills: LiveFillSource): 
     screen: createStore(startScreen()),
     fills,
     pointer,
+    backdrop: createStore<Backdrop | null>(null),
     fitted: createStore<View | null>(null),
     saved: createStore<Saved | null>(null),
     calls: new Map(),

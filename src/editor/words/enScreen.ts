@@ -3,6 +3,7 @@
 export const screenEnglish = {
   "command.things": "Open or close the list of things",
   "command.all-widths": "Widths of all pieces",
+  "command.new-unit": "New unit, drawn from nothing",
   "command.theme": "Light or dark",
 
   "place.wall": "Wall {wall}",
@@ -87,6 +88,9 @@ export const screenEnglish = {
   "readout.no-snap": "No snapping",
 
   "pane.size": "Height of the pane",
+
+  "step.new-unit": "begin a unit",
+  "unit.new": "New unit",
 
   "hint.take": "Type a figure, Tab for the next, Enter to keep",
 
