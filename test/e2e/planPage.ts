@@ -8,7 +8,7 @@ type Place = readonly [x: number, y: number];
 export async function openPage(page: Page): Promise<void> {
   await page.goto("/");
   await expect(page.locator(".plan")).not.toHaveAttribute("data-pieces", "");
-  await expect(page.locator('[data-score="panels"]')).toBeVisible();
+  await expect(page.locator('[data-score="fillers"]')).toBeVisible();
 }
 
 /** Where a place of the plan is on the page, px. */

@@ -33,6 +33,7 @@ export function useScene(inView: InView): Scene {
   const { speech } = useSpeech();
   const { selection, view } = state.session;
   const { size, shownTheme, allWidths } = screen;
+  const problem = screen.panel === "problems" ? screen.problem : null;
   const viewport = useMemo(() => ({ ...view, ...size }), [view, size]);
   const selectedWalls = useMemo(() => wallsOf(selection, inView), [selection, inView]);
   const lettering = useMemo(() => letteringOf(speech), [speech]);
@@ -48,9 +49,10 @@ export function useScene(inView: InView): Scene {
       isStale: inView.isStale,
       selectedWalls,
       problems: inView.problems,
+      chosenProblem: problem,
       allWidths,
     }),
-    [viewport, palette, shownTheme, lettering, inView, selectedWalls, allWidths],
+    [viewport, palette, shownTheme, lettering, inView, selectedWalls, problem, allWidths],
   );
 }
 

@@ -5,9 +5,10 @@
 
 import { type PointerEvent as ReactPointerEvent, type RefObject, useEffect, useMemo } from "react";
 import type { Position } from "../../plan/project.ts";
-import { send, setView, viewportOf } from "../live/actions.ts";
+import { changeScreen, send, setView, viewportOf } from "../live/actions.ts";
 import { useBench } from "../live/useWorkbench.tsx";
 import { inViewOf, type Workbench } from "../live/workbench.ts";
+import { placeRings, RING_RADIUS } from "../scene/rings.ts";
 import { type Pixel, panned, toPlan, zoomedAt } from "../scene/viewport.ts";
 import { isAmong } from "../selection.ts";
 import { type Hit, hitAt } from "../snap/hit.ts";
@@ -137,6 +138,7 @@ function createHandlers(bench: Workbench, host: RefObject<HTMLElement | null>): 
       doing = { kind: "pan", last: pixel };
       element.dataset.panning = "yes";
     } else if (event.button === 0) {
+      if (openRing(bench, pixelOf(element, event))) return;
       doing = { kind: "tool" };
       tell("press", event.nativeEvent, "mouse");
     }
@@ -235,6 +237,18 @@ function createHandlers(bench: Workbench, host: RefObject<HTMLElement | null>): 
       tell("double", event.nativeEvent as Plain, "mouse");
     },
   };
+}
+
+// A press on the ring of a problem opens the list at it. Returns whether there was one.
+function openRing(bench: Workbench, at: Pixel): boolean {
+  const state = bench.editor.get();
+  if (state.session.tool.name !== "select" || isBusy(state.session.tool)) return false;
+  const viewport = viewportOf(state, bench.screen.get());
+  const rings = placeRings({ ...inViewOf(bench, state), viewport });
+  const ring = rings.find(({ centre }) => gap(centre, at) <= RING_RADIUS + 3);
+  if (ring === undefined) return false;
+  changeScreen(bench, { panel: "problems", problem: ring.placed.number });
+  return true;
 }
 
 function gap(a: Pixel, b: Pixel): number {

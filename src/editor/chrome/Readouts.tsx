@@ -1,7 +1,7 @@
 // Small print on the plan: scale bar at the left; where the pointer is, how lines run, the grid, the zoom at the right.
 
 import { useSyncExternalStore } from "react";
-import { useBench, useEditorState, useSpeech } from "../live/useWorkbench.tsx";
+import { useBench, useEditorState, useInView, useSpeech } from "../live/useWorkbench.tsx";
 import { formatNumber } from "../words/numbers.ts";
 import { words } from "../words/say.ts";
 
@@ -23,6 +23,7 @@ export function Readouts() {
         <span>{`${size}\u202f${isMetres ? "m" : "mm"}`}</span>
       </div>
       <div className="readout">
+        <PieceNote />
         <PointerPlace />
         <span>{t(words(settings.ortho ? "readout.ortho" : "readout.free"))}</span>
         <span>
@@ -33,6 +34,21 @@ export function Readouts() {
         <span>{t(words("readout.scale", { mm: perPixel }))}</span>
       </div>
     </div>
+  );
+}
+
+// The piece under the pointer, and why it is there where that needs a reason.
+function PieceNote() {
+  const { session } = useEditorState();
+  const { live } = useInView();
+  const id = session.hoveredPiece;
+  if (live === null || id === null) return null;
+  const piece = live.fill.faces.flatMap(({ pieces }) => pieces).find((each) => each.piece === id);
+  if (piece === undefined) return null;
+  return (
+    <span className="piece-note" data-piece={id}>
+      <b>{piece.code}</b> {piece.reason ?? ""}
+    </span>
   );
 }
 

@@ -7,6 +7,8 @@ import { wallLength } from "../../plan/editAxis.ts";
 import { selectItem } from "../live/actions.ts";
 import { useBench, useEditorState, useInView, useSpeech } from "../live/useWorkbench.tsx";
 import { isAmong } from "../selection.ts";
+import type { Hit } from "../snap/hit.ts";
+import { withSession } from "../state/editorState.ts";
 import { formatArea } from "../words/numbers.ts";
 import { type Words, words } from "../words/say.ts";
 import { PanelFrame } from "./PanelFrame.tsx";
@@ -89,6 +91,7 @@ function ThingItem({ item, name, more }: { item: ItemRef; name: string; more: st
   const bench = useBench();
   const { session } = useEditorState();
   const row = useRef<HTMLButtonElement>(null);
+  const hover = (hovered: Hit | null) => bench.editor.set((state) => withSession(state, { hovered }));
   const isSelected = isAmong(session.selection.items, item);
   useEffect(() => {
     if (isSelected) row.current?.scrollIntoView({ block: "nearest" });
@@ -101,6 +104,8 @@ function ThingItem({ item, name, more }: { item: ItemRef; name: string; more: st
         aria-pressed={isSelected}
         data-thing={`${item.bucket} ${item.id}`}
         onClick={() => selectItem(bench, item)}
+        onPointerEnter={() => hover({ kind: "item", item })}
+        onPointerLeave={() => hover(null)}
       >
         <b>{name}</b>
         <span>{more}</span>

@@ -1,7 +1,9 @@
 // The tools, each with the letter that takes it in hand.
 
+import { COMMANDS } from "../keys.ts";
 import { REGION, run } from "../live/actions.ts";
 import { useBench, useEditorState, useSpeech } from "../live/useWorkbench.tsx";
+import { isAvailable } from "../state/commands.ts";
 import type { ToolName } from "../tools/tool.ts";
 import { words } from "../words/say.ts";
 import { chordOfCommand, commandTip } from "./commandTip.ts";
@@ -9,7 +11,7 @@ import { ToolIcon } from "./icons.tsx";
 
 const GROUPS: readonly (readonly ToolName[])[] = [
   ["select", "wall", "door", "window", "column"],
-  ["room", "service", "control-line", "measure"],
+  ["room", "service", "slab", "slab-opening", "control-line", "measure"],
 ];
 
 export function ToolRail() {
@@ -31,7 +33,9 @@ export function ToolRail() {
         </div>
       ))}
       <div className="rail-group">
-        <UnderlayButton />
+        <CommandButton id="command.underlay" icon="underlay" />
+        <CommandButton id="command.undo" icon="undo" />
+        <CommandButton id="command.redo" icon="redo" />
       </div>
     </div>
   );
@@ -41,6 +45,7 @@ function ToolButton({ name, isInHand }: { name: ToolName; isInHand: boolean }) {
   const bench = useBench();
   const { t } = useSpeech();
   const id = `tool.${name}` as const;
+  const chord = chordOfCommand(id);
   return (
     <button
       type="button"
@@ -56,25 +61,31 @@ function ToolButton({ name, isInHand }: { name: ToolName; isInHand: boolean }) {
       }}
     >
       <ToolIcon name={name} />
-      <kbd>{chordOfCommand(id)}</kbd>
+      {chord?.length === 1 ? <kbd>{chord}</kbd> : null}
     </button>
   );
 }
 
-function UnderlayButton() {
+type PlainCommand = "command.underlay" | "command.undo" | "command.redo";
+
+function CommandButton({ id, icon }: { id: PlainCommand; icon: "underlay" | "undo" | "redo" }) {
   const bench = useBench();
+  const state = useEditorState();
   const { t } = useSpeech();
-  const tip = commandTip("command.underlay", t);
+  const tip = commandTip(id, t);
+  const chord = chordOfCommand(id);
+  const command = COMMANDS.find((entry) => entry.id === id);
   return (
     <button
       type="button"
       className="rail-button"
       aria-label={tip}
       title={tip}
-      onClick={() => run(bench, "command.underlay")}
+      aria-disabled={command === undefined || !isAvailable(command, state, false)}
+      onClick={() => run(bench, id)}
     >
-      <ToolIcon name="underlay" />
-      <kbd>{chordOfCommand("command.underlay")}</kbd>
+      <ToolIcon name={icon} />
+      {chord?.length === 1 ? <kbd>{chord}</kbd> : null}
     </button>
   );
 }

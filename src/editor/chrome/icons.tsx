@@ -11,11 +11,13 @@ function Icon({ children }: { children: ReactNode }) {
   );
 }
 
-export function ToolIcon({ name }: { name: ToolName | "underlay" }) {
+type IconName = ToolName | "underlay" | "undo" | "redo";
+
+export function ToolIcon({ name }: { name: IconName }) {
   return <Icon>{DRAWN[name]}</Icon>;
 }
 
-const DRAWN: Readonly<Record<ToolName | "underlay", ReactNode>> = {
+const DRAWN: Readonly<Record<IconName, ReactNode>> = {
   select: <path d="M5 3l10.5 7-5 1.1 3 5.2-2 1.2-3-5.3-3.5 3.6z" />,
   wall: (
     <>
@@ -80,6 +82,8 @@ const DRAWN: Readonly<Record<ToolName | "underlay", ReactNode>> = {
       <path d="M6.5 7.5h7v5h-7zM6.5 7.5l7 5" strokeWidth="0.9" />
     </>
   ),
+  undo: <path d="M7.5 4.5L4 8l3.5 3.5M4 8h7.5a4 4 0 0 1 0 8H8" />,
+  redo: <path d="M12.5 4.5L16 8l-3.5 3.5M16 8H8.5a4 4 0 0 0 0 8H12" />,
   underlay: <path d="M10 3.5l7.5 4-7.5 4-7.5-4zM3.6 11L10 14.4 16.4 11" />,
 };
 

@@ -28,7 +28,7 @@ const WAYS: readonly Pixel[] = [
 ];
 
 /** Rings beside their places, clear of pieces and of each other as far as there is room. */
-export function placeRings(scene: Scene): readonly Ring[] {
+export function placeRings(scene: RingScene): readonly Ring[] {
   const rings: Ring[] = [];
   for (const placed of scene.problems) {
     if (placed.at === null) continue;
@@ -46,7 +46,10 @@ export function placeRings(scene: Scene): readonly Ring[] {
   return rings;
 }
 
-function costOf({ viewport, live }: Scene, centre: Pixel, rings: readonly Ring[]): number {
+/** What the places of rings depend on. */
+export type RingScene = Pick<Scene, "viewport" | "live" | "problems">;
+
+function costOf({ viewport, live }: RingScene, centre: Pixel, rings: readonly Ring[]): number {
   const near = (other: Pixel, least: number) =>
     (other[0] - centre[0]) ** 2 + (other[1] - centre[1]) ** 2 < least ** 2;
   let cost = rings.filter((ring) => near(ring.centre, 26) || near(ring.dot, 18)).length * 3;
@@ -76,7 +79,9 @@ export function drawRings(pen: Pen, scene: Scene): void {
     pen.arc(centre[0], centre[1], outer, 0, 2 * Math.PI);
     pen.fillStyle = palette.ground;
     pen.fill();
-    strokePath(pen, { colour: palette.fault, width: placed.problem.severity === "error" ? 1 : 1.75 });
+    const isChosen = placed.number === scene.chosenProblem;
+    const width = placed.problem.severity === "error" ? 1 : 1.75;
+    strokePath(pen, { colour: palette.fault, width: isChosen ? width + 1.25 : width });
     if (outer > RING_RADIUS) {
       pen.beginPath();
       pen.arc(centre[0], centre[1], RING_RADIUS, 0, 2 * Math.PI);

@@ -44,7 +44,7 @@ export function roomNames({ unit, live, isStale }: Scene): readonly RoomName[] {
   return [...enclosed, ...labels.filter(({ id }) => !used.has(id)).map(loose)];
 }
 
-const LEAST_HIGH = 60; // px a room must be high to take its area, too
+const LEAST_HIGH = 72; // px a room must be high to take its area, too
 const LEAST_WIDE = 70; // px it must be wide for its name in full size
 
 export function drawRoomNames(pen: Pen, scene: Scene): void {

@@ -28,6 +28,8 @@ export interface Scene {
   readonly isStale: boolean;
   readonly selectedWalls: ReadonlySet<string>;
   readonly problems: readonly PlacedProblem[];
+  /** Number of the problem that is chosen in the list: its ring is heavier. */
+  readonly chosenProblem: number | null;
   /** Widths of all pieces, at every zoom at which pieces show. */
   readonly allWidths: boolean;
 }

@@ -69,6 +69,7 @@ export function sceneOf(
     isStale: false,
     selectedWalls: new Set(),
     problems: placeProblems(unit, live),
+    chosenProblem: null,
     allWidths: false,
     ...rest,
   };
