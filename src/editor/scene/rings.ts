@@ -27,12 +27,17 @@ const WAYS: readonly Pixel[] = [
   [1, 0],
 ];
 
-/** Rings beside their places, clear of pieces and of each other as far as there is room. */
+const EDGE = 40; // px beyond the drawing from where a ring may still reach into it
+const MOST = 60; // rings whose places are chosen with care; more of them would cover everything anyhow
+
+/** Rings in view beside their places, clear of pieces and of each other as far as there is room. */
 export function placeRings(scene: RingScene): readonly Ring[] {
   const rings: Ring[] = [];
-  for (const placed of scene.problems) {
-    if (placed.at === null) continue;
-    const dot = toScreen(scene.viewport, placed.at);
+  const seen = dotsInView(scene);
+  if (seen.length > MOST) {
+    return seen.map(({ placed, dot: [x, y] }) => ({ placed, dot: [x, y], centre: [x - 24, y - 24] }));
+  }
+  for (const { placed, dot } of seen) {
     let best: { readonly centre: Pixel; readonly cost: number } | null = null;
     for (const reach of REACHES) {
       for (const [wx, wy] of WAYS) {
@@ -44,6 +49,16 @@ export function placeRings(scene: RingScene): readonly Ring[] {
     rings.push({ placed, dot, centre: best?.centre ?? dot });
   }
   return rings;
+}
+
+function dotsInView({ problems, viewport }: RingScene): readonly Pick<Ring, "placed" | "dot">[] {
+  return problems.flatMap((placed) => {
+    if (placed.at === null) return [];
+    const dot = toScreen(viewport, placed.at);
+    const isSeen =
+      dot[0] > -EDGE && dot[1] > -EDGE && dot[0] < viewport.width + EDGE && dot[1] < viewport.height + EDGE;
+    return isSeen ? [{ placed, dot }] : [];
+  });
 }
 
 /** What the places of rings depend on. */

@@ -54,6 +54,7 @@ export function drawRoomNames(pen: Pen, scene: Scene): void {
   pen.lineJoin = "round";
   for (const { name, area, at, size } of roomNames(scene)) {
     const [x, y] = toScreen(viewport, at);
+    if (x < -200 || y < -40 || x > viewport.width + 200 || y > viewport.height + 40) continue;
     const [wide, high] = size ?? [LEAST_WIDE / viewport.scale, LEAST_HIGH / viewport.scale];
     const isSmall = detail.level === "unit" || wide * viewport.scale < LEAST_WIDE;
     const takesArea = area !== null && detail.level !== "unit" && high * viewport.scale >= LEAST_HIGH;
