@@ -51,11 +51,19 @@ function cutSegments(plan: AuditPlan, face: PlanFace): Segment[] {
     if (isOne) merged[merged.length - 1] = { ...cell, low: last.low };
     else merged.push(cell);
   }
-  return merged.map((cell) => {
+  return merged.map(withDoubt).map((cell) => {
     const cornerAt = [isCornerAt(plan, cell.low, face), isCornerAt(plan, cell.high, face)] as const;
     const opposite = cell.kind === "interval" ? cell.opposite : null;
     return { face, ...cell, opposite, cornerAt, closing: closingOf(plan, { face, ...cell }, cornerAt) };
   });
+}
+
+// What adjoins a doubtful stretch may be one zone with it.
+function withDoubt(cell: Cell, k: number, all: readonly Cell[]): Cell {
+  const isDoubtful = [all[k - 1], all[k + 1]].some(
+    (other) => other?.kind === "unclear" && (other.high === cell.low || other.low === cell.high),
+  );
+  return cell.kind === "zone" && isDoubtful ? { ...cell, kind: "unclear" } : cell;
 }
 
 function cellsOf(plan: AuditPlan, face: PlanFace): Cell[] {
