@@ -56,29 +56,40 @@ function countPins({ drafts, edges, reveals, kit }: AccessoryContext, pitch: Mm)
 
 function pinsOnFace(pieces: readonly DraftPiece[], holes: { first: Mm; pitch: Mm }, pitch: Mm): number {
   let pins = 0;
-  const lefts = new Map<Mm, DraftPiece[]>();
-  const feet = new Map<Mm, DraftPiece[]>();
-  for (const piece of pieces) {
-    push(lefts, piece.x, piece);
-    push(feet, piece.z, piece);
-  }
-  for (const piece of pieces) {
-    for (const right of lefts.get(piece.x + piece.width) ?? []) {
-      const shared = overlap(piece.z, piece.z + piece.height, right.z, right.z + right.height);
+  for (let k = 0; k < pieces.length; k++) {
+    const piece = pieces[k]!;
+    const right = piece.x + piece.width;
+    // Pieces come by x, then z: those that begin where this one ends lie together, behind it.
+    for (let at = firstFrom(pieces, right, k + 1); at < pieces.length && pieces[at]!.x === right; at++) {
+      const beside = pieces[at]!;
+      const shared = overlap(piece.z, piece.z + piece.height, beside.z, beside.z + beside.height);
       if (shared > 0) pins += pinsUpright(shared, holes, pitch);
     }
-    for (const above of feet.get(piece.z + piece.height) ?? []) {
-      const shared = overlap(piece.x, piece.x + piece.width, above.x, above.x + above.width);
+  }
+  const raised = pieces.filter((piece) => piece.z > 0);
+  const widest = pieces.reduce((most, piece) => Math.max(most, piece.width), 0);
+  for (const above of raised) {
+    const end = above.x + above.width;
+    for (let at = firstFrom(pieces, above.x - widest, 0); at < pieces.length && pieces[at]!.x < end; at++) {
+      const below = pieces[at]!;
+      if (below.z + below.height !== above.z) continue;
+      const shared = overlap(below.x, below.x + below.width, above.x, end);
       if (shared > 0) pins += Math.max(shared >= holes.pitch ? LEAST_PINS : 1, Math.ceil(shared / pitch));
     }
   }
   return pins;
 }
 
-function push(map: Map<Mm, DraftPiece[]>, key: Mm, piece: DraftPiece): void {
-  const list = map.get(key);
-  if (list === undefined) map.set(key, [piece]);
-  else list.push(piece);
+/** The first piece from `low` on that begins at `x` or right of it. */
+function firstFrom(pieces: readonly DraftPiece[], x: Mm, low: number): number {
+  let from = low;
+  let to = pieces.length;
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (pieces[middle]!.x < x) from = middle + 1;
+    else to = middle;
+  }
+  return from;
 }
 
 /** Pins on an upright joint: 8 on 2250 at pitch 300 from holes at 150 (seven, and one near the top). */

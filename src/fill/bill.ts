@@ -29,32 +29,33 @@ export function billOf(unit: Billed, book: Pick<PieceBook, "entry">): readonly B
     lines.set(code, line);
     return line;
   };
-  const add = (piece: string | null, code: string, { family, quantity = 1, area = 0 }: Addition) => {
-    const line = lineOf(code, family);
+  const add = (line: Line, piece: string, area: number) => {
     line.area += area;
     // A corner or a connector stands on two faces under one number: its areas add up, it counts once.
-    if (piece !== null && counted.has(piece)) return;
-    if (piece !== null) counted.add(piece);
-    line.quantity += quantity;
+    if (SHARED.has(line.family)) {
+      if (counted.has(piece)) return;
+      counted.add(piece);
+    }
+    line.quantity += 1;
   };
   for (const face of unit.faces) {
     for (const { piece, code, family, width, height } of face.pieces) {
-      add(piece, code, { family, area: width * height });
+      add(lineOf(code, family), piece, width * height);
     }
   }
-  for (const { piece, code, family } of unit.corners) add(piece, code, { family });
+  for (const { piece, code, family } of unit.corners) add(lineOf(code, family), piece, 0);
   for (const reveal of unit.reveals) {
     for (const { piece, code, family, length, width } of reveal.pieces) {
-      add(piece, code, { family, area: length * width });
+      add(lineOf(code, family), piece, length * width);
     }
   }
   for (const soffit of unit.soffits) {
-    for (const { piece, code, family } of soffit.pieces) add(piece, code, { family });
-    for (const { piece, code } of soffit.props) add(piece, code, { family: "prop" });
+    for (const { piece, code, family } of soffit.pieces) add(lineOf(code, family), piece, 0);
+    for (const { piece, code } of soffit.props) add(lineOf(code, "prop"), piece, 0);
   }
-  for (const { code, heights } of unit.ties) add(null, code, { family: "tie", quantity: heights.length });
-  for (const { piece, code, family } of unit.fittings) add(piece, code, { family });
-  for (const { code, family, quantity } of unit.accessories) add(null, code, { family, quantity });
+  for (const { code, heights } of unit.ties) lineOf(code, "tie").quantity += heights.length;
+  for (const { piece, code, family } of unit.fittings) add(lineOf(code, family), piece, 0);
+  for (const { code, family, quantity } of unit.accessories) lineOf(code, family).quantity += quantity;
   return [...lines.values()].sort(compareLines).map(({ code, family, quantity, area }) => ({
     code,
     family,
@@ -64,11 +65,13 @@ export function billOf(unit: Billed, book: Pick<PieceBook, "entry">): readonly B
   }));
 }
 
-interface Addition {
-  readonly family: Family;
-  readonly quantity?: number;
-  readonly area?: number;
-}
+/** Families of which one piece may be listed twice, under one number. */
+const SHARED: ReadonlySet<Family> = new Set([
+  "inside-corner",
+  "connector-corner",
+  "cap-corner",
+  "wall-slab-connector",
+]);
 
 /** By family in the order of the kit's table, then by code. */
 export function compareLines(

@@ -11,7 +11,7 @@ import type { CapCorner, ConnectorCorner, Kit } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
 import { coverEdge } from "./edgeCover.ts";
 import { type EdgeOffers, edgeOffers } from "./edgeOffers.ts";
-import type { DraftPiece } from "./faceDraft.ts";
+import type { DraftPiece, SharedPieces } from "./faceDraft.ts";
 import { xOf } from "./onFace.ts";
 import type { FacePart } from "./parts.ts";
 import type { PieceBook } from "./pieceBook.ts";
@@ -39,6 +39,7 @@ export interface CrownBreak {
 export interface CrownResult {
   readonly pieces: readonly DraftPiece[];
   readonly unfilled: readonly Unfilled[];
+  readonly shared: ReadonlyMap<DraftPiece, string>;
 }
 
 /** The row over the panels of one face. Together with its breaks it fills the face from `top` to `height`. */
@@ -52,7 +53,8 @@ export function placeCrown(
   const { crown, top, height, missing } = profile;
   const pieces: DraftPiece[] = [];
   const unfilled: Unfilled[] = [];
-  if (top === height) return { pieces, unfilled };
+  const shared: SharedPieces = new Map();
+  if (top === height) return { pieces, unfilled, shared };
   for (const span of spansOf(face, parts, breaks)) {
     if (span.high <= span.low) continue;
     if (crown === null) {
@@ -72,7 +74,7 @@ export function placeCrown(
     else if (missing !== null)
       unfilled.push(rectangle(face, gap, { z, height: gap.height, problem: missing }));
   }
-  return { pieces, unfilled };
+  return { pieces, unfilled, shared };
 
   function straight(span: { low: Mm; high: Mm }, { family, height: own }: Crown, z: Mm): void {
     if (span.high <= span.low) return;
@@ -85,6 +87,7 @@ export function placeCrown(
     const x = xOf(face, span.low, span.high);
     for (const piece of cover) {
       pieces.push({
+        piece: "",
         code: piece.code,
         family,
         x: x + piece.at,
@@ -107,15 +110,17 @@ export function placeCrown(
     const leg = corner.piece.legs[isFrom ? 1 : 0];
     const span = end === "low" ? { low, high: low + leg } : { low: high - leg, high };
     if (leg > high - low) return here;
-    pieces.push({
+    const piece: DraftPiece = {
+      piece: "",
       code: corner.piece.code,
       family: corner.piece.family,
       x: xOf(face, span.low, span.high),
       z: top,
       width: leg,
       height: crown.height,
-      shared: `crown ${part.corner}`,
-    });
+    };
+    pieces.push(piece);
+    shared.set(piece, `crown ${part.corner}`);
     return end === "low" ? span.high : span.low;
   }
 }

@@ -5,8 +5,11 @@ import type { Profile } from "./profile.ts";
 import type { FaceOpening, FacePiece, Unfilled } from "./result.ts";
 import type { SettledFace } from "./settled.ts";
 
-/** A piece without its number. Drafts with the same `shared` key are one piece on two faces. */
-export type DraftPiece = Omit<FacePiece, "piece"> & { readonly shared?: string };
+/** A piece that gets its number when every face is done. */
+export type DraftPiece = Omit<FacePiece, "piece"> & { piece: string };
+
+/** Pieces that stand on two faces: what they are called until they have a number, the same on both. */
+export type SharedPieces = Map<DraftPiece, string>;
 
 export interface FaceDraft {
   readonly settled: SettledFace;
@@ -19,4 +22,5 @@ export interface FaceDraft {
   /** By x, then z. */
   readonly pieces: readonly DraftPiece[];
   readonly unfilled: readonly Unfilled[];
+  readonly shared: ReadonlyMap<DraftPiece, string>;
 }

@@ -3,14 +3,13 @@
 
 import { closureStripOf } from "../kit/closures.ts";
 import type { Family, Kit } from "../kit/kit.ts";
-import { offersAt } from "../kit/offers.ts";
 import type { Mm } from "../units.ts";
 import { bandPieces } from "./bands.ts";
 import { type CrownBreak, type CrownContext, hasCrownPiece, placeCrown } from "./crown.ts";
 import { coverEdge } from "./edgeCover.ts";
 import { stopEndOffers } from "./edgeOffers.ts";
-import type { DraftPiece } from "./faceDraft.ts";
-import { squareCornerAt } from "./kitTables.ts";
+import type { DraftPiece, SharedPieces } from "./faceDraft.ts";
+import { panelCodeAt, squareCornerAt } from "./kitTables.ts";
 import { xOf } from "./onFace.ts";
 import type { ClosurePart, FacePart, LegPart, PanelPart, StopEndPart } from "./parts.ts";
 import type { Profile } from "./profile.ts";
@@ -26,6 +25,7 @@ export interface PieceContext extends CrownContext {
 export interface FacePieces {
   readonly pieces: readonly DraftPiece[];
   readonly unfilled: readonly Unfilled[];
+  readonly shared: ReadonlyMap<DraftPiece, string>;
 }
 
 /** A band lower than this cannot be pinned by hand, mm. Common practice, no source. */
@@ -38,7 +38,15 @@ export function piecesOfFace(
   context: PieceContext,
 ): FacePieces {
   const profile = context.profiles[face.index]!;
-  const sink: Sink = { face, profile, kit: context.kit, pieces: [], unfilled: [], context };
+  const sink: Sink = {
+    face,
+    profile,
+    kit: context.kit,
+    pieces: [],
+    unfilled: [],
+    shared: new Map(),
+    context,
+  };
   for (const part of parts) {
     if (part.kind === "panel") placePanel(part, sink);
     else if (part.kind === "closure") placeClosure(part, sink);
@@ -55,9 +63,11 @@ export function piecesOfFace(
   const crown = placeCrown(face, parts, breaks, context);
   sink.pieces.push(...crown.pieces);
   sink.unfilled.push(...crown.unfilled);
+  for (const [piece, key] of crown.shared) sink.shared.set(piece, key);
   return {
     pieces: sink.pieces.sort((a, b) => a.x - b.x || a.z - b.z),
     unfilled: sink.unfilled.sort((a, b) => a.x - b.x || a.z - b.z),
+    shared: sink.shared,
   };
 }
 
@@ -67,6 +77,7 @@ interface Sink {
   readonly kit: Kit;
   readonly pieces: DraftPiece[];
   readonly unfilled: Unfilled[];
+  readonly shared: SharedPieces;
   readonly context: PieceContext;
 }
 
@@ -83,45 +94,59 @@ function voidRectangle(part: FacePart & { kind: "void" }, { face, profile }: Sin
 
 function placePanel(part: PanelPart, sink: Sink): void {
   const width = part.high - part.low;
+  const x = xOf(sink.face, part.low, part.high);
   const isFirstOut = sink.context.firstOut.has(part);
-  for (const row of sink.profile.rows) {
-    const offer =
-      row.kind === "panel" ? offersAt(sink.kit, row.height).find((each) => each.width === width) : null;
-    const code = offer?.code ?? closureCode(sink.kit, row.height);
-    sink.pieces.push({
-      code,
-      family: row.kind === "panel" ? "wall-panel" : "closure-strip",
-      ...rowOf(part, row, sink),
-      ...(part.reason === null || row.kind !== "panel" ? {} : { reason: part.reason }),
-      ...(isFirstOut && row.kind === "panel" ? { firstOut: true as const } : {}),
-      ...(part.isZone ? { zone: true as const } : {}),
-    });
+  for (const { kind, z, height } of sink.profile.rows) {
+    const isPanel = kind === "panel";
+    const piece: PlacedPiece = {
+      piece: "",
+      code: (isPanel ? panelCodeAt(sink.kit, height, width) : undefined) ?? closureCode(sink.kit, height),
+      family: isPanel ? "wall-panel" : "closure-strip",
+      x,
+      z,
+      width,
+      height,
+    };
+    if (isPanel && part.reason !== null) piece.reason = part.reason;
+    if (isPanel && isFirstOut) piece.firstOut = true;
+    if (part.isZone) piece.zone = true;
+    sink.pieces.push(piece);
   }
 }
 
 function placeClosure(part: ClosurePart, sink: Sink): void {
   const width = part.high - part.low;
   // One plank from floor to connector: a strip with a joint in it cannot be clamped.
-  sink.pieces.push({
+  const piece: PlacedPiece = {
+    piece: "",
     code: closureCode(sink.kit, width),
     family: "closure-strip",
-    ...rowOf(part, { z: 0, height: sink.profile.top }, sink),
+    x: xOf(sink.face, part.low, part.high),
+    z: 0,
+    width,
+    height: sink.profile.top,
     reason: part.reason,
-    ...(sink.context.firstOut.has(part) ? { firstOut: true as const } : {}),
-    ...(part.isZone ? { zone: true as const } : {}),
-  });
+  };
+  if (sink.context.firstOut.has(part)) piece.firstOut = true;
+  if (part.isZone) piece.zone = true;
+  sink.pieces.push(piece);
 }
+
+/** A piece being put together: there are tens of thousands, and one object each is enough. */
+type PlacedPiece = { -readonly [K in keyof DraftPiece]: DraftPiece[K] };
 
 function placeLeg(part: LegPart, sink: Sink): void {
   const { leg } = sink.context;
   sink.profile.rows.forEach((row, k) => {
     const corner = row.kind === "panel" ? squareCornerAt(sink.kit, leg, row.height) : null;
-    sink.pieces.push({
+    const piece: DraftPiece = {
+      piece: "",
       code: corner?.code ?? closureCode(sink.kit, row.height),
       family: corner === null ? "closure-strip" : "inside-corner",
       ...rowOf(part, row, sink),
-      ...(corner === null ? {} : { shared: `corner ${part.corner} ${k}` }),
-    });
+    };
+    sink.pieces.push(piece);
+    if (corner !== null) sink.shared.set(piece, `corner ${part.corner} ${k}`);
   });
 }
 
@@ -133,7 +158,12 @@ function placeStopEnd(part: StopEndPart, sink: Sink): void {
   const byRow = profile.rows.map((row) => offers.pieces.find((offer) => offer.length === row.height));
   if (byRow.every((offer) => offer !== undefined)) {
     profile.rows.forEach((row, k) => {
-      sink.pieces.push({ code: byRow[k]!.piece.code, family: "stop-end", ...rowOf(part, row, sink) });
+      sink.pieces.push({
+        piece: "",
+        code: byRow[k]!.piece.code,
+        family: "stop-end",
+        ...rowOf(part, row, sink),
+      });
     });
     return;
   }
@@ -158,6 +188,7 @@ function placeStopEnd(part: StopEndPart, sink: Sink): void {
   }
   for (const piece of cover) {
     sink.pieces.push({
+      piece: "",
       code: piece.code,
       family: "stop-end",
       ...rowOf(part, { z: piece.at, height: piece.length }, sink),
@@ -245,6 +276,7 @@ function placeBand(
     const isClosure = piece.family === "closure-strip";
     const family: Family = piece.family;
     sink.pieces.push({
+      piece: "",
       code: piece.code ?? closureCode(sink.kit, Math.min(piece.width, piece.height)),
       family,
       x: xOf(sink.face, low, low + piece.width),

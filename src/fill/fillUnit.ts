@@ -25,7 +25,7 @@ import { createPieceBook, type PieceBook } from "./pieceBook.ts";
 import { placePins } from "./pins.ts";
 import { createProblemLog, type ProblemLog } from "./problems.ts";
 import { type Profile, profilesOf, soffitDropOf } from "./profile.ts";
-import type { FaceOpening, FacePiece, FilledFace, FilledRoom, Problem, UnitFill } from "./result.ts";
+import type { FaceOpening, FilledFace, FilledRoom, Problem, UnitFill } from "./result.ts";
 import { placeReveals } from "./reveals.ts";
 import { type Settled, type SettledFace, settle } from "./settled.ts";
 import { checkSite } from "./siteChecks.ts";
@@ -157,7 +157,7 @@ function draftFaces(
     const own = parts[face.index]!;
     const isRoomFace = face.formed.exposure === "room" || face.formed.exposure === "open";
     const out = firstOutMax === undefined || !isRoomFace ? null : firstOutOf(own, firstOutMax);
-    const { pieces, unfilled } = piecesOfFace(face, own, {
+    const { pieces, unfilled, shared } = piecesOfFace(face, own, {
       faces: settled.faces,
       profiles,
       kit,
@@ -175,6 +175,7 @@ function draftFaces(
       openings: openingsOn(face),
       pieces,
       unfilled,
+      shared,
     };
   });
 }
@@ -248,6 +249,11 @@ function assemble(
 function numbered(drafts: readonly FaceDraft[], book: PieceBook): readonly FilledFace[] {
   const shared = new Map<string, string>();
   return drafts.map((draft): FilledFace => {
+    for (const piece of draft.pieces) {
+      const key = draft.shared.size === 0 ? undefined : draft.shared.get(piece);
+      piece.piece = (key === undefined ? undefined : shared.get(key)) ?? book.nextId();
+      if (key !== undefined) shared.set(key, piece.piece);
+    }
     const { formed, length } = draft.settled;
     return {
       id: draft.id,
@@ -258,11 +264,7 @@ function numbered(drafts: readonly FaceDraft[], book: PieceBook): readonly Fille
       length,
       height: draft.profile.height,
       openings: draft.openings,
-      pieces: draft.pieces.map(({ shared: key, ...piece }): FacePiece => {
-        const id = (key === undefined ? undefined : shared.get(key)) ?? book.nextId();
-        if (key !== undefined) shared.set(key, id);
-        return { piece: id, ...piece };
-      }),
+      pieces: draft.pieces,
       unfilled: draft.unfilled,
     };
   });

@@ -4,7 +4,7 @@
 import { closureRanges } from "../kit/closures.ts";
 import { insideCornerAt } from "../kit/corners.ts";
 import { type InsideCorner, type Kit, ruleValue } from "../kit/kit.ts";
-import { commonWidths } from "../kit/offers.ts";
+import { commonWidths, offersAt } from "../kit/offers.ts";
 import type { Mm } from "../units.ts";
 import { type ClosureRange, type CoverTable, createCoverTable } from "./coverTable.ts";
 
@@ -24,6 +24,20 @@ export function tableOf(kit: Kit, heights: readonly Mm[]): CoverTable {
   const table = createCoverTable(commonWidths(kit, distinct), closureRange(kit), narrowUnder(kit));
   tables.set(key, table);
   return table;
+}
+
+const rememberedCodes = new WeakMap<Kit, Map<Mm, ReadonlyMap<Mm, string>>>();
+
+/** The code of the panel of this size, upright or laid; undefined where the kit has none. */
+export function panelCodeAt(kit: Kit, height: Mm, width: Mm): string | undefined {
+  const heights = rememberedCodes.get(kit) ?? new Map<Mm, ReadonlyMap<Mm, string>>();
+  rememberedCodes.set(kit, heights);
+  let codes = heights.get(height);
+  if (codes === undefined) {
+    codes = new Map(offersAt(kit, height).map((offer) => [offer.width, offer.code]));
+    heights.set(height, codes);
+  }
+  return codes.get(width);
 }
 
 const rememberedCorners = new WeakMap<Kit, Map<string, InsideCorner | null>>();
