@@ -11,7 +11,7 @@ import { isAvailable } from "../state/commands.ts";
 import { takeTool } from "../state/editorState.ts";
 import type { Modifiers, ToolKey } from "../tools/protocol.ts";
 import { isBusy, takesLetters } from "../tools/tool.ts";
-import { hitFor } from "./usePointer.ts";
+import { hitFor } from "./hand.ts";
 
 const TOOL_KEYS: readonly ToolKey[] = [
   "Escape",

@@ -12,19 +12,24 @@ export function CommandFinder() {
   return isFinding ? <Finder /> : null;
 }
 
-function Finder() {
+interface Search {
+  readonly text: string;
+  readonly index: number;
+  readonly found: readonly Command[];
+  readonly can: (command: Command) => boolean;
+  readonly search: (text: string) => void;
+  readonly choose: (command: Command | undefined) => void;
+  readonly close: () => void;
+  readonly onKeyDown: (event: KeyboardEvent) => void;
+}
+
+function useSearch(): Search {
   const bench = useBench();
   const state = useEditorState();
   const { isPaneOpen } = useScreen();
-  const { t, speech } = useSpeech();
+  const { speech } = useSpeech();
   const [text, setText] = useState("");
   const [index, setIndex] = useState(0);
-  const field = useRef<HTMLInputElement>(null);
-  useEffect(() => {
-    const before = document.activeElement;
-    field.current?.focus();
-    return () => (before instanceof HTMLElement ? before.focus() : undefined);
-  }, []);
   const found = searchCommands(text, speech).filter(({ id }) => id !== "command.find");
   const can = (command: Command) => isAvailable(command, state, isPaneOpen);
   const close = () => changeScreen(bench, { isFinding: false });
@@ -41,30 +46,50 @@ function Finder() {
     else return;
     event.preventDefault();
   };
+  const search = (typed: string) => {
+    setText(typed);
+    setIndex(0);
+  };
+  return { text, index, found, can, search, choose, close, onKeyDown };
+}
+
+// Takes the focus while it is there, and gives it back to what had it.
+function useFocus() {
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    const before = document.activeElement;
+    field.current?.focus();
+    return () => (before instanceof HTMLElement ? before.focus() : undefined);
+  }, []);
+  return field;
+}
+
+function Finder() {
+  const { t } = useSpeech();
+  const { text, index, found, can, search, choose, close, onKeyDown } = useSearch();
+  const field = useFocus();
+  const label = t(words("find.label"));
   return (
     <div
       className="finder-back"
       onPointerDown={(event) => (event.target === event.currentTarget ? close() : undefined)}
     >
-      <div className="finder" role="dialog" aria-label={t(words("find.label"))} aria-modal="true">
+      <div className="finder" role="dialog" aria-label={label} aria-modal="true">
         <input
           ref={field}
           role="combobox"
           aria-expanded="true"
           aria-controls="found-commands"
           aria-activedescendant={`found-${index}`}
-          aria-label={t(words("find.label"))}
-          placeholder={t(words("find.label"))}
+          aria-label={label}
+          placeholder={label}
           value={text}
           autoComplete="off"
-          onChange={(event) => {
-            setText(event.target.value);
-            setIndex(0);
-          }}
+          onChange={(event) => search(event.target.value)}
           onKeyDown={onKeyDown}
           onBlur={close}
         />
-        <div id="found-commands" role="listbox" aria-label={t(words("find.label"))}>
+        <div id="found-commands" role="listbox" aria-label={label}>
           {found.map((command, k) => (
             <FoundCommand
               key={command.id}

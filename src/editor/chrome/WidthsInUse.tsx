@@ -2,7 +2,7 @@
 
 import { boxAround } from "../box.ts";
 import { usePalette } from "../canvas/usePalette.ts";
-import { comparedWidths, judged } from "../live/scores.ts";
+import { type Compared, comparedWidths, judged } from "../live/scores.ts";
 import { useBench, useEditorState, useInView, useScreen, useSpeech } from "../live/useWorkbench.tsx";
 import type { InView } from "../live/workbench.ts";
 import { comparedScores } from "../live/workbench.ts";
@@ -21,58 +21,65 @@ export function WidthsInUse() {
   const inView = useInView();
   const { size } = useScreen();
   const { session } = useEditorState();
-  const { t, speech } = useSpeech();
-  const palette = usePalette();
+  const { t } = useSpeech();
   const compared = comparedScores(bench, inView);
   if (compared === null || size.width < LEAST_WIDTH) return null;
   if (reachesRight(inView, { ...session.view, ...size })) return null;
-  const widths = comparedWidths(compared);
   const inKit = new Set(
     inView.live?.kit.pieces.flatMap((piece) => (piece.family === "wall-panel" ? [piece.width] : [])) ?? [],
   );
-  const longest = Math.max(1, ...widths.map(({ width }) => width));
-  const { closures } = compared.now;
   return (
     <section className="widths" aria-label={t(words("region.widths"))}>
       <h2>
         {t(words("widths.title"))}
         <small>{t(words("widths.of", { used: compared.now.sizes, all: inKit.size }))}</small>
       </h2>
-      <table>
-        <tbody>
-          {widths.map(({ width, count, change, isFiller }) => (
-            <tr key={width} className={isFiller ? "filler" : ""}>
-              <th scope="row">{formatMm(width, speech.language)}</th>
-              <td>
-                {count === 0 ? (
-                  <small>{t(words("widths.gone"))}</small>
-                ) : (
-                  <i
-                    className={isFiller ? "bar-of filler" : "bar-of"}
-                    style={{
-                      width: Math.max(6, (LONGEST * width) / longest),
-                      ...(isFiller ? { background: fillerTone(palette, width) } : {}),
-                    }}
-                  />
-                )}
-              </td>
-              <td>{count === 0 ? "" : count}</td>
-              <td>{change === null || change === 0 ? "" : <Change change={change} isFiller={isFiller} />}</td>
-            </tr>
-          ))}
-          {closures === 0 ? null : (
-            <tr>
-              <th scope="row">{t(words("widths.closure"))}</th>
-              <td>
-                <i className="bar-of closure" />
-              </td>
-              <td>{closures}</td>
-              <td />
-            </tr>
-          )}
-        </tbody>
-      </table>
+      <WidthTable compared={compared} />
     </section>
+  );
+}
+
+function WidthTable({ compared }: { compared: Compared }) {
+  const { t, speech } = useSpeech();
+  const palette = usePalette();
+  const widths = comparedWidths(compared);
+  const longest = Math.max(1, ...widths.map(({ width }) => width));
+  const { closures } = compared.now;
+  return (
+    <table>
+      <tbody>
+        {widths.map(({ width, count, change, isFiller }) => (
+          <tr key={width} className={isFiller ? "filler" : ""}>
+            <th scope="row">{formatMm(width, speech.language)}</th>
+            <td>
+              {count === 0 ? (
+                <small>{t(words("widths.gone"))}</small>
+              ) : (
+                <i
+                  className={isFiller ? "bar-of filler" : "bar-of"}
+                  style={{
+                    width: Math.max(6, (LONGEST * width) / longest),
+                    ...(isFiller ? { background: fillerTone(palette, width) } : {}),
+                  }}
+                />
+              )}
+            </td>
+            <td>{count === 0 ? "" : count}</td>
+            <td>{change === null || change === 0 ? "" : <Change change={change} isFiller={isFiller} />}</td>
+          </tr>
+        ))}
+        {closures === 0 ? null : (
+          <tr>
+            <th scope="row">{t(words("widths.closure"))}</th>
+            <td>
+              <i className="bar-of closure" />
+            </td>
+            <td>{closures}</td>
+            <td />
+          </tr>
+        )}
+      </tbody>
+    </table>
   );
 }
 

@@ -37,9 +37,9 @@ export interface LiveFillSource {
 }
 
 export interface LiveFillSettings {
-  readonly fillNow: (ask: FillAsk) => Pick<LiveFill, "outline" | "fill">;
+  readonly fillNow: (ask: FillAsk) => Filled;
   /** Works beside the page; null = there is nothing beside it. A newer ask makes an older one not worth answering. */
-  readonly fillBeside: ((ask: FillAsk) => Promise<Pick<LiveFill, "outline" | "fill">>) | null;
+  readonly fillBeside: ((ask: FillAsk) => Promise<Filled>) | null;
   readonly clock: () => number;
   /** A unit whose last fill took longer is filled beside the page, ms. */
   readonly quick: number;
@@ -48,6 +48,8 @@ export interface LiveFillSettings {
 /** A fill quicker than this leaves room in a frame for drawing it, ms. */
 export const QUICK_MS = 8;
 
+type Filled = Pick<LiveFill, "outline" | "fill">;
+
 // Fills of one unit state differ by what else they depend on.
 interface Kept {
   readonly storey: Storey;
@@ -55,71 +57,69 @@ interface Kept {
   readonly live: LiveFill;
 }
 
-/** Makes the source of live fills. Fills are kept as long as the state of the unit they belong to. */
-export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
+interface Shelf {
+  readonly known: LiveFillSource["known"];
+  readonly keep: (ask: FillAsk, unit: UnitDocument, filled: Filled) => LiveFill;
+}
+
+// Fills are kept as long as the state of the unit they belong to.
+function createShelf(): Shelf {
   const kept = new WeakMap<UnitDocument, Kept>();
+  return {
+    known: ({ storey, fillers }, unit, kit) => {
+      const found = kept.get(unit);
+      const isSame = found?.storey === storey && found.fillers === fillers && found.live.kit === kit;
+      return isSame ? found.live : null;
+    },
+    keep: ({ storey, fillers, kit }, unit, { outline, fill }) => {
+      const live = { outline, fill, kit };
+      kept.set(unit, { storey, fillers, live });
+      return live;
+    },
+  };
+}
+
+/** Makes the source of live fills. */
+export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
+  const { clock, fillNow, fillBeside, quick } = settings;
+  const shelf = createShelf();
   const listeners = new Set<() => void>();
   let last: { readonly unit: string; readonly live: LiveFill } | null = null;
-  let took = 0;
-  let version = 0;
+  let [took, version] = [0, 0];
   let asked: UnitDocument | null = null;
 
-  const known = ({ storey, fillers }: PlanDocument, unit: UnitDocument, kit: Kit): LiveFill | null => {
-    const found = kept.get(unit);
-    const isSame = found?.storey === storey && found.fillers === fillers && found.live.kit === kit;
-    return isSame ? found.live : null;
-  };
-  const keep = (ask: FillAsk, unit: UnitDocument, filled: Pick<LiveFill, "outline" | "fill">): LiveFill => {
-    const live = { outline: filled.outline, fill: filled.fill, kit: ask.kit };
-    kept.set(unit, { storey: ask.storey, fillers: ask.fillers, live });
+  const shown = (unit: UnitDocument, live: LiveFill): FillInView => {
     last = { unit: unit.id, live };
-    return live;
+    return { live, isStale: false };
   };
-  const arrive = (ask: FillAsk, unit: UnitDocument, filled: Pick<LiveFill, "outline" | "fill"> | null) => {
-    if (filled !== null) keep(ask, unit, filled);
+  const askFor = async (beside: NonNullable<typeof fillBeside>, ask: FillAsk, unit: UnitDocument) => {
+    asked = unit;
+    const start = clock();
+    try {
+      last = { unit: unit.id, live: shelf.keep(ask, unit, await beside(ask)) };
+      took = clock() - start;
+      version += 1;
+    } catch {
+      // An ask that a newer one has put aside: its unit is not in view any more.
+    }
     if (asked === unit) asked = null;
-    version += 1;
     for (const listener of [...listeners]) listener();
   };
-  const askBeside = (
-    beside: NonNullable<LiveFillSettings["fillBeside"]>,
-    ask: FillAsk,
-    unit: UnitDocument,
-  ) => {
-    if (asked === unit) return;
-    asked = unit;
-    const start = settings.clock();
-    beside(ask).then(
-      (filled) => {
-        took = settings.clock() - start;
-        arrive(ask, unit, filled);
-      },
-      () => {
-        // An ask that a newer one has put aside: its unit is not in view any more.
-        if (asked === unit) asked = null;
-      },
-    );
-  };
-
   return {
-    known,
+    known: shelf.known,
     inView: (document, unit, kit) => {
-      const found = known(document, unit, kit);
-      if (found !== null) {
-        last = { unit: unit.id, live: found };
-        return { live: found, isStale: false };
-      }
+      const found = shelf.known(document, unit, kit);
+      if (found !== null) return shown(unit, found);
       const ask = askOf(document, documentToUnit(unit), kit);
-      if (settings.fillBeside !== null && took >= settings.quick && last?.unit === unit.id) {
-        askBeside(settings.fillBeside, ask, unit);
+      if (fillBeside !== null && took >= quick && last?.unit === unit.id) {
+        if (asked !== unit) void askFor(fillBeside, ask, unit);
         return { live: last.live, isStale: true };
       }
-      const start = settings.clock();
-      const filled = settings.fillNow(ask);
-      const cost = settings.clock() - start;
+      const start = clock();
+      const filled = fillNow(ask);
       // The first fill of a page warms the engine up and says little about the next.
-      took = last === null ? 0 : cost;
-      return { live: keep(ask, unit, filled), isStale: false };
+      took = last === null ? 0 : clock() - start;
+      return shown(unit, shelf.keep(ask, unit, filled));
     },
     subscribe: (listener) => {
       listeners.add(listener);

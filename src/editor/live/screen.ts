@@ -26,9 +26,6 @@ export interface Screen {
 /** Height of the pane's header, and the least and the greatest of what is under it, px. */
 export const PANE = { header: 28, first: 156, least: 96, greatest: 420 } as const;
 
-/** Width of the side panel, px. */
-export const PANEL_WIDTH = 372;
-
 export function startScreen(): Screen {
   return {
     size: { width: 0, height: 0 },

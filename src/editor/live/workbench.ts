@@ -26,6 +26,7 @@ export interface Workbench {
   readonly backdrop: Store<Backdrop | null>;
   /** The view that showed the whole plan last. */
   readonly fitted: Store<View | null>;
+  /** null: nothing keeps the project on this page, so nothing is said. */
   readonly saved: Store<Saved | null>;
   /** Commands that parts of the page carry out themselves, set by those parts while they are there. */
   readonly calls: Map<CommandId, () => void>;
