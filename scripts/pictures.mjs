@@ -1,0 +1,84 @@
+// Makes the README's pictures with the program itself: a room sheet from the command line, the page from the built site.
+//
+//   npm run build && node scripts/pictures.mjs
+
+import { spawn, spawnSync } from "node:child_process";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium } from "@playwright/test";
+import { chromiumArguments, findChromium } from "./browser.mjs";
+
+const FONTS = "node_modules/@fontsource/ibm-plex-sans-condensed/files";
+const PORT = 4179;
+
+const browser = await chromium.launch({
+  executablePath: findChromium() ?? undefined,
+  args: [...chromiumArguments],
+});
+await pictureSheet();
+await picturePage();
+await browser.close();
+
+async function pictureSheet() {
+  const folder = mkdtempSync(join(tmpdir(), "panelwright-"));
+  spawnSync(
+    process.execPath,
+    ["dist-cli/panelwright.js", "fill", "samples/two-bedroom.json", "--out", folder],
+    {
+      stdio: "ignore",
+    },
+  );
+  const sheet = readdirSync(folder).find((name) => name.includes("bedroom-2"));
+  if (sheet === undefined) throw new Error("the sample has no sheet for bedroom 2");
+  const svg = readFileSync(join(folder, sheet), "utf8").replace(/^<\?xml[^>]*>/, "");
+  const faces = [400, 600, 700].map((weight) => {
+    const font = readFileSync(`${FONTS}/ibm-plex-sans-condensed-latin-${weight}-normal.woff2`).toString(
+      "base64",
+    );
+    return `@font-face{font-family:"IBM Plex Sans Condensed";font-weight:${weight};src:url(data:font/woff2;base64,${font})}`;
+  });
+  const page = await browser.newPage({ viewport: { width: 1188, height: 840 }, deviceScaleFactor: 1.5 });
+  await page.setContent(
+    `<style>${faces.join("")}body{margin:0}svg{width:1188px;height:840px;display:block}</style>${svg}`,
+  );
+  await page.evaluate(() => document.fonts.ready.then(() => true));
+  await page.screenshot({ path: "docs/room-sheet.png" });
+  await page.close();
+  rmSync(folder, { recursive: true });
+}
+
+async function picturePage() {
+  const server = spawn("npx", ["vite", "preview", "--port", String(PORT)], {
+    stdio: "ignore",
+    detached: true,
+  });
+  try {
+    for (const scheme of ["light", "dark"]) {
+      const context = await browser.newContext({
+        viewport: { width: 1440, height: 900 },
+        colorScheme: scheme,
+      });
+      const page = await context.newPage();
+      await open(page);
+      await page.waitForTimeout(600);
+      await page.screenshot({ path: `docs/editor-${scheme}.png` });
+      await context.close();
+    }
+  } finally {
+    process.kill(-server.pid);
+  }
+}
+
+async function open(page) {
+  for (let k = 0; ; k++) {
+    try {
+      await page.goto(`http://127.0.0.1:${PORT}/`);
+      await page.locator("canvas").first().waitFor();
+      return;
+    } catch (error) {
+      if (k > 40) throw error;
+      await new Promise((resolve) => setTimeout(resolve, 250));
+    }
+  }
+}
