@@ -54,7 +54,8 @@ console.table(rows);
 const command = "dist-cli/panelwright.js";
 const sample = "samples/two-bedroom.json";
 if (existsSync(command) && existsSync(sample)) {
-  const once = () => spawnSync(process.execPath, [command, "fill", sample, "--json", "-"], { stdio: "ignore" });
+  const once = () =>
+    spawnSync(process.execPath, [command, "fill", sample, "--json", "-"], { stdio: "ignore" });
   console.log(`built command on ${sample}: ${Math.round(median(once, 9))} ms including start-up`);
   const bare = () => spawnSync(process.execPath, ["-e", "0"], { stdio: "ignore" });
   console.log(`Node alone: ${Math.round(median(bare, 9))} ms`);

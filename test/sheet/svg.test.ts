@@ -12,7 +12,7 @@ function sheet(...marks: readonly Mark[]): Sheet {
 describe("numbers", () => {
   it.each([
     { why: "whole", value: 12, text: "12" },
-    { why: "rounded to 0.01", value: 3.14159, text: "3.14" },
+    { why: "rounded to 0.01", value: 7.14159, text: "7.14" },
     { why: "binary noise", value: 0.1 + 0.2, text: "0.3" },
     { why: "half away from zero", value: -1.005, text: "-1.01" },
     { why: "no minus before a zero", value: -0.001, text: "0" },
