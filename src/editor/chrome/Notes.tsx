@@ -6,7 +6,7 @@ import { type Words, words } from "../words/say.ts";
 
 export function Notes() {
   const { session, history } = useEditorState();
-  const { unit } = useInView();
+  const { unit, isBroken } = useInView();
   const { t } = useSpeech();
   const { message, tool, preview } = session;
   const isAtRest = preview === null && session.selection.items.length === 0;
@@ -21,8 +21,8 @@ export function Notes() {
         : null;
   return (
     <div className="notes" role="status" aria-live="polite">
-      {message !== null ? (
-        <p className="message">{t(message)}</p>
+      {message !== null || isBroken ? (
+        <p className="message">{t(message ?? words("message.fill-broken"))}</p>
       ) : hint !== null ? (
         <p className="hint">{t(hint)}</p>
       ) : null}

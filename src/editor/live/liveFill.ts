@@ -20,6 +20,8 @@ export interface FillInView {
   readonly live: LiveFill | null;
   /** The unit has changed since; its own fill is on the way. */
   readonly isStale: boolean;
+  /** The fill of this state broke down: a fault of the program, never a reason to lose the drawing. */
+  readonly isBroken: boolean;
 }
 
 /** Everything a fill depends on, without the union. */
@@ -87,11 +89,17 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
   let last: { readonly unit: string; readonly live: LiveFill } | null = null;
   let [took, version] = [0, 0];
   let asked: UnitDocument | null = null;
+  const broken = new WeakSet<UnitDocument>();
 
   const shown = (unit: UnitDocument, live: LiveFill): FillInView => {
     last = { unit: unit.id, live };
-    return { live, isStale: false };
+    return { live, isStale: false, isBroken: false };
   };
+  const lastOf = (unit: UnitDocument, isBroken: boolean): FillInView => ({
+    live: last?.unit === unit.id ? last.live : null,
+    isStale: true,
+    isBroken,
+  });
   const askFor = async (beside: NonNullable<typeof fillBeside>, ask: FillAsk, unit: UnitDocument) => {
     asked = unit;
     const start = clock();
@@ -113,13 +121,19 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
       const ask = askOf(document, documentToUnit(unit), kit);
       if (fillBeside !== null && took >= quick && last?.unit === unit.id) {
         if (asked !== unit) void askFor(fillBeside, ask, unit);
-        return { live: last.live, isStale: true };
+        return lastOf(unit, false);
       }
+      if (broken.has(unit)) return lastOf(unit, true);
       const start = clock();
-      const filled = fillNow(ask);
-      // The first fill of a page warms the engine up and says little about the next.
-      took = last === null ? 0 : clock() - start;
-      return shown(unit, shelf.keep(ask, unit, filled));
+      try {
+        const filled = fillNow(ask);
+        // The first fill of a page warms the engine up and says little about the next.
+        took = last === null ? 0 : clock() - start;
+        return shown(unit, shelf.keep(ask, unit, filled));
+      } catch {
+        broken.add(unit);
+        return lastOf(unit, true);
+      }
     },
     subscribe: (listener) => {
       listeners.add(listener);

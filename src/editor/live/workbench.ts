@@ -94,7 +94,7 @@ export function inViewOf({ fills }: Workbench, state: EditorState): InView {
   const unit = unitInView(state);
   const kit = kitOf(document);
   const filled: FillInView =
-    kit === null ? { live: null, isStale: false } : fills.inView(document, unit, kit);
+    kit === null ? { live: null, isStale: false, isBroken: false } : fills.inView(document, unit, kit);
   return { ...filled, document, unit, problems: problemsOf(unit, filled.live) };
 }
 

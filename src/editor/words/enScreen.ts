@@ -92,6 +92,8 @@ export const screenEnglish = {
   "step.new-unit": "begin a unit",
   "unit.new": "New unit",
 
+  "message.fill-broken":
+    "This plan could not be filled: a fault of the program, not of yours. The drawing is kept; undo, or go on drawing.",
   "hint.take": "Type a figure, Tab for the next, Enter to keep",
 
   "name.room": "Name of the room",

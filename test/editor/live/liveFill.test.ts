@@ -89,6 +89,33 @@ describe("a quick unit", () => {
   });
 });
 
+describe("a fill that breaks down", () => {
+  it("leaves the last one in view, says so, and is not tried again for that state", () => {
+    let tries = 0;
+    const fills = createLiveFill({
+      fillNow: (ask) => {
+        tries += 1;
+        if (ask.unit.name === "bad") throw new Error("broken");
+        return { outline: sample.live.outline, fill: { ...sample.live.fill, unit: ask.unit.name } };
+      },
+      fillBeside: null,
+      clock: () => 0,
+      quick: 8,
+    });
+    const [good, bad] = [asState("good"), asState("bad")];
+    expect(fills.inView(sample.document, bad, kit)).toEqual({ live: null, isStale: true, isBroken: true });
+    fills.inView(sample.document, good, kit);
+    for (let k = 0; k < 3; k++) {
+      expect(fills.inView(sample.document, bad, kit)).toMatchObject({
+        live: { fill: { unit: "good" } },
+        isBroken: true,
+      });
+    }
+    expect(fills.inView(sample.document, good, kit)).toMatchObject({ isStale: false, isBroken: false });
+    expect(tries).toBe(2);
+  });
+});
+
 describe("a slow unit", () => {
   // The first fill warms the page up and is not counted; the second is measured.
   const warm = (at: Desk) => {
