@@ -61,7 +61,7 @@ describe("fitting a text", () => {
     const text: TextMark = {
       kind: "text",
       at: [10, 10],
-      text: "paging",
+      text: "pag",
       ...lettering,
       ink: "ink",
       anchor: "start",
