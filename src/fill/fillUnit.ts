@@ -30,6 +30,7 @@ import { placeReveals } from "./reveals.ts";
 import { type Settled, type SettledFace, settle } from "./settled.ts";
 import { checkSite } from "./siteChecks.ts";
 import { solveStretches } from "./solve.ts";
+import { checkStaggered } from "./staggered.ts";
 import { layOut, type Stretch } from "./stretches.ts";
 import { checkTieRows, checkTieSpacing } from "./tieSpacing.ts";
 import { isInKit, placeTies } from "./ties.ts";
@@ -210,6 +211,7 @@ function assemble(
   const fittings = placeFittings({ drafts, kit, book });
   const accessories = countAccessories({ drafts, ties, edges: corners, reveals, kit });
   checkTieSpacing({ drafts, ties: joints, kit, log });
+  checkStaggered(drafts, kit, log);
   checkTieRows({ drafts, kit, log });
   const tableFor = (face: number) => tableOf(kit, drafts[face]!.profile.heights);
   checkRings({ outline, drafts, kit, tableFor, log });

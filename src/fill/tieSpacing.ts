@@ -26,36 +26,59 @@ export function checkTieSpacing({ drafts, ties, kit, log }: SpacingContext): voi
     heights[owner]!.set(place, tie.heights);
     heights[other]!.set(place, tie.heights);
   }
+  const wide = drafts.map((draft) =>
+    draft.settled.formed.isFreeEnd
+      ? new Map<string, WideStretch>()
+      : wideStretches(draft, { rows, greatest, ties: heights[draft.settled.index]! }),
+  );
   for (const draft of drafts) {
-    if (draft.settled.formed.isFreeEnd) continue;
-    const wide = new Map<string, { from: Mm; to: Mm; length: Mm; rows: Mm[] }>();
-    for (const z of rows) {
-      for (const stretch of stretchesAt(draft, z, heights[draft.settled.index]!)) {
-        if (stretch.length <= greatest || isOthersToReport(draft, stretch, drafts)) continue;
-        const key = `${stretch.from} ${stretch.to}`;
-        const known = wide.get(key);
-        if (known === undefined) wide.set(key, { ...stretch, rows: [z] });
-        else known.rows.push(z);
-      }
+    for (const [key, stretch] of wide[draft.settled.index]!) {
+      if (!isOthersToReport(draft, key, { drafts, wide })) reportWide(draft, stretch, greatest, log);
     }
-    for (const stretch of wide.values()) reportWide(draft, stretch, greatest, log);
   }
 }
 
-// Both faces of a wall share their ties: the one that is set first speaks for the pair.
-function isOthersToReport(draft: FaceDraft, { from, to }: RowStretch, drafts: readonly FaceDraft[]): boolean {
-  const face = draft.settled;
-  const middle = (from + to) / 2;
-  return face.formed.opposite.some((pair) => {
-    const low = face.isReversed ? face.drawnHigh - pair.end : face.drawnLow + pair.start;
-    const high = face.isReversed ? face.drawnHigh - pair.start : face.drawnLow + pair.end;
-    return low < middle && middle < high && ownerFirst(draft, drafts[pair.face]!)[0] !== draft;
-  });
+interface WideStretch {
+  readonly from: Mm;
+  readonly length: Mm;
+  readonly rows: Mm[];
+}
+
+function wideStretches(
+  draft: FaceDraft,
+  given: {
+    readonly rows: readonly Mm[];
+    readonly greatest: Mm;
+    readonly ties: ReadonlyMap<Mm, readonly Mm[]>;
+  },
+): ReadonlyMap<string, WideStretch> {
+  const wide = new Map<string, WideStretch>();
+  for (const z of given.rows) {
+    for (const { from, to, length } of stretchesAt(draft, z, given.ties)) {
+      if (length <= given.greatest) continue;
+      const key = `${from} ${to}`;
+      const known = wide.get(key);
+      if (known === undefined) wide.set(key, { from, length, rows: [z] });
+      else known.rows.push(z);
+    }
+  }
+  return wide;
+}
+
+// Both faces of a wall share their ties: where both have the stretch, the one that is set first speaks for the pair.
+function isOthersToReport(
+  draft: FaceDraft,
+  key: string,
+  { drafts, wide }: { drafts: readonly FaceDraft[]; wide: readonly ReadonlyMap<string, WideStretch>[] },
+): boolean {
+  return draft.settled.formed.opposite.some(
+    ({ face }) => wide[face]!.has(key) && ownerFirst(draft, drafts[face]!)[0] !== draft,
+  );
 }
 
 function reportWide(
   draft: FaceDraft,
-  { from, length, rows }: { from: Mm; length: Mm; rows: readonly Mm[] },
+  { from, length, rows }: WideStretch,
   greatest: Mm,
   log: ProblemLog,
 ): void {

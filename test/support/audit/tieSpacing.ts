@@ -5,7 +5,8 @@
 // Restraints: ties, jambs, ends of faces, corner legs, joining walls. A closure counts as one joint, so without its width.
 
 import { type PlanFace, spanOf } from "./planFaces.ts";
-import { type AuditPlan, jambs, legEnds, oppositeAt } from "./walls.ts";
+import { segmentsOf } from "./segments.ts";
+import { type AuditPlan, jambs, legEnds, oppositeAt, stateAt } from "./walls.ts";
 
 /** Long stretches without a warning, and warnings on faces without a long stretch. */
 export function tieSpacingFaults(plan: AuditPlan): string[] {
@@ -32,9 +33,43 @@ export function tieSpacingFaults(plan: AuditPlan): string[] {
       }
     }
   }
+  for (const { ids, length, isCertain } of staggers(plan)) {
+    if (length <= most) continue;
+    for (const id of ids) long.add(id);
+    if (isCertain && !ids.some((id) => said.has(id)))
+      faults.push(`${ids.join(" and ")}: no joint faces a joint for ${length}, which goes unsaid`);
+  }
   for (const id of said)
     if (id !== undefined && !long.has(id)) faults.push(`${id} has no long stretch between ties`);
   return faults;
+}
+
+interface Stagger {
+  readonly ids: readonly string[];
+  readonly length: number;
+  /** False where one of the two zones is a doubtful stretch. */
+  readonly isCertain: boolean;
+}
+
+// Joining walls on both sides so near that the zone opposite the one ends at a leg of the other: no joint faces a joint
+// from the outer end of the one zone to the outer end of the other.
+function staggers(plan: AuditPlan): Stagger[] {
+  return plan.faces.flatMap((face) =>
+    segmentsOf(plan, face)
+      .filter(({ kind, high }) => kind !== "interval" && stateAt(plan, face, high + 0.5) === "leg")
+      .flatMap(({ low, high, kind }): Stagger[] => {
+        const behind = plan.faces
+          .filter((other) => other.axis === face.axis && other.inward !== face.inward)
+          .filter((other) => Math.abs(other.line - face.line) <= thickest(plan))
+          .flatMap((other) => segmentsOf(plan, other))
+          .filter((one) => one.kind !== "interval" && one.low > high)
+          .filter((one) => stateAt(plan, one.face, one.low - 0.5) === "leg")
+          .sort((a, b) => a.low - b.low)[0];
+        if (behind === undefined || behind.low - high >= 2 * plan.leg + thickest(plan)) return [];
+        const isCertain = kind === "zone" && behind.kind === "zone";
+        return [{ ids: [face.face.id, behind.face.face.id], length: behind.high - low, isCertain }];
+      }),
+  );
 }
 
 interface Gap {
