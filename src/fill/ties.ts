@@ -53,7 +53,10 @@ export function placeTies({ drafts, kit, log }: TieContext): readonly PlacedTie[
     return [];
   }
   const edge = ruleValue(kit, "tieEdge") ?? 0;
-  const joints = drafts.map((draft) => jointsOf(draft, rows));
+  const joints = acrossFlushEnds(
+    drafts,
+    drafts.map((draft) => jointsOf(draft, rows)),
+  );
   const heightsOf = heightsByBits(rows);
   const lacking = new Map<Mm, number>();
   const found: PlacedTie[] = [];
@@ -117,6 +120,17 @@ function heightsByBits(rows: readonly Mm[]): (bits: number) => readonly Mm[] {
 }
 
 const SETTLING = 2.5; // mm: how far a settled place may lie from the drawn one
+
+// Where the concrete goes straight on in another face the two share a joint: it counts with the face above it on the line,
+// which takes over what ends there.
+function acrossFlushEnds(drafts: readonly FaceDraft[], joints: readonly FaceJoints[]): readonly FaceJoints[] {
+  return joints.map((own, k) => {
+    const { formed, isReversed, low, lowEnd } = drafts[k]!.settled;
+    if (lowEnd !== "flush") return own;
+    const below = joints[isReversed ? formed.next : formed.previous]!.ends.get(low) ?? 0;
+    return { ...own, ends: new Map(own.ends).set(low, below) };
+  });
+}
 
 // Places at which both faces have a joint, with its rows as bits, by place.
 function sharedRows(

@@ -56,6 +56,8 @@ interface DueTie {
   readonly at: string;
   readonly rows: Map<number, "due" | "open">;
   readonly faces: readonly [PlanFace, PlanFace];
+  /** The face before the second one, where the concrete goes straight on in another face at the joint: either will do. */
+  readonly below: PlanFace;
   readonly length: number;
 }
 
@@ -94,39 +96,52 @@ function dueTies(plan: AuditPlan): Map<string, DueTie> {
     for (const place of new Set(blocks.map(({ high }) => high))) {
       if (place >= face.high) continue;
       const other = oppositeAt(plan, face, place + 0.5);
-      if (other === null || oppositeAt(plan, face, place - 0.5) !== other || other.index < face.index)
-        continue;
+      const below = oppositeAt(plan, face, place - 0.5);
+      if (other === null || below === null || (below !== other && !isFlush(plan, below, other))) continue;
+      if (below === other && other.index < face.index) continue;
       const middle = (face.line + other.line) / 2;
       const at = face.axis === 0 ? placeName(place, middle) : placeName(middle, place);
       const heights = new Map<number, "due" | "open">();
       for (const row of rows) {
-        const verdict = rowVerdict({ place, row, faces: [face, other], plan, segments });
+        const verdict = rowVerdict({ place, row, sides: [[face], [below, other]], plan, segments });
         if (verdict !== "none") heights.set(row, verdict);
       }
       if (heights.size > 0)
-        due.set(at, { at, rows: heights, faces: [face, other], length: Math.abs(face.line - other.line) });
+        due.set(at, {
+          at,
+          rows: heights,
+          faces: [face, other],
+          below,
+          length: Math.abs(face.line - other.line),
+        });
     }
   }
   return due;
 }
 
+function isFlush(plan: AuditPlan, a: PlanFace, b: PlanFace): boolean {
+  return [a, b].some((one) => one.toTurn === "straight" && plan.faces[one.next] === (one === a ? b : a));
+}
+
 interface RowQuestion {
   readonly place: number;
   readonly row: number;
-  readonly faces: readonly [PlanFace, PlanFace];
+  /** The faces on either side of the wall: two on one side where the concrete goes straight on in another face. */
+  readonly sides: readonly (readonly PlanFace[])[];
   readonly plan: AuditPlan;
   readonly segments: readonly (readonly Segment[])[];
 }
 
 // A row on the edge of a piece, or an opening that is near only slantwise: the rule leaves it open.
 function rowVerdict(question: RowQuestion): "due" | "open" | "none" {
-  const { place, row, faces, plan } = question;
+  const { place, row, sides, plan } = question;
+  const faces = sides.flat();
   if (isClosingSide(question)) return "none";
   const has = (strict: boolean) =>
-    faces.every((face) => {
-      const here = blocksOf(face).filter(({ z, top }) =>
-        strict ? z < row && top > row : z <= row && top >= row,
-      );
+    sides.every((side) => {
+      const here = side
+        .flatMap(blocksOf)
+        .filter(({ z, top }) => (strict ? z < row && top > row : z <= row && top >= row));
       return here.some(({ high }) => high === place) && here.some(({ low }) => low === place);
     });
   if (!has(false)) return "none";
@@ -145,8 +160,8 @@ function rowVerdict(question: RowQuestion): "due" | "open" | "none" {
 }
 
 // A closure in an interval is tied on its side away from the closing end only.
-function isClosingSide({ place, row, faces, segments }: RowQuestion): boolean {
-  return faces.some((face) => {
+function isClosingSide({ place, row, sides, segments }: RowQuestion): boolean {
+  return sides.flat().some((face) => {
     const closures = blocksOf(face).filter(
       ({ family, z, top }) => family === "closure-strip" && z <= row && top >= row,
     );
@@ -172,11 +187,12 @@ function placeName(x: number, y: number): string {
   return `${Math.round(x * 1000) / 1000 + 0}, ${Math.round(y * 1000) / 1000 + 0}`;
 }
 
-function ownerFaults(plan: AuditPlan, tie: TieLine, { faces, at }: DueTie): string[] {
-  const ids = faces.map(({ face }) => face.id);
+function ownerFaults(plan: AuditPlan, tie: TieLine, { faces, below, at }: DueTie): string[] {
+  const second = tie.faces.includes(below.face.id) ? below : faces[1];
+  const ids = [faces[0].face.id, second.face.id];
   if (!ids.includes(tie.faces[0]) || !ids.includes(tie.faces[1]) || tie.faces[0] === tie.faces[1])
     return [`the tie at ${at} joins ${tie.faces.join(" and ")}, not ${ids.join(" and ")}`];
-  const [{ face: a }, { face: b }] = faces;
+  const [a, b] = [faces[0].face, second.face];
   if (a.room === b.room) return [];
   const owner = ownerOf(plan, a, b);
   return tie.faces[0] === owner.id ? [] : [`the tie at ${at} belongs to ${owner.id}, not ${tie.faces[0]}`];

@@ -46,17 +46,6 @@ function isConcrete(bodies: readonly Rectangle[], face: PlanFace, side: 1 | -1):
   return bodies.some(([x1, y1, x2, y2]) => x > x1 && x < x2 && y > y1 && y < y2);
 }
 
-/** Area of the faces less their band openings, m²: what pieces and unfilled must add up to. */
-export function formedArea(plan: AuditPlan, isRoom: boolean): number {
-  const faces = plan.fill.faces.filter(({ room }) => (room !== null) === isRoom);
-  return (
-    faces.reduce((sum, { length, height, openings }) => {
-      const holes = openings.filter(({ formed }) => formed === "band");
-      return sum + length * height - holes.reduce((s, o) => s + o.width * (o.head - o.sill), 0);
-    }, 0) / 1e6
-  );
-}
-
 interface Column {
   readonly low: number;
   readonly high: number;
