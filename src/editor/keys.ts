@@ -54,6 +54,7 @@ export const COMMANDS: readonly Command[] = [
   tool("slab", "B"),
   tool("slab-opening", "Shift+B"),
   command("command.underlay", "U"),
+  tool("calibrate", null),
   command("command.undo", "Ctrl+Z", "something-to-undo"),
   command("command.redo", "Ctrl+Shift+Z", "something-to-redo"),
   command("command.copy", "Ctrl+C", "something-selected"),

@@ -21,6 +21,7 @@ import { type EditOutcome, refused } from "./editOutcome.ts";
 import { applyProjectEdit, type ProjectEdit } from "./editProject.ts";
 import { type JoinWalls, joinWalls, type SplitWall, splitWall } from "./editSplit.ts";
 import { type Mirror, mirror, type Paste, paste, type Turn, turn } from "./editTransform.ts";
+import { type SetUnderlay, setUnderlay } from "./editUnderlay.ts";
 import {
   type AddWall,
   addWall,
@@ -51,7 +52,8 @@ export type UnitEdit =
   | AddLoose
   | ChangeLoose
   | Delete
-  | Paste;
+  | Paste
+  | SetUnderlay;
 
 export type Edit = UnitEdit | ProjectEdit;
 
@@ -141,6 +143,8 @@ function applyUnitEdit(unit: UnitDraft, edit: UnitEdit): EditOutcome {
       return deleteItems(unit, edit);
     case "paste":
       return paste(unit, edit);
+    case "set-underlay":
+      return setUnderlay(unit, edit);
     default:
       return edit satisfies never;
   }

@@ -94,6 +94,8 @@ export interface Unit extends Extended {
   readonly services: readonly Service[];
   readonly controlLines: readonly ControlLine[];
   readonly pinned: readonly Pinned[];
+  /** A picture to draw over, as it came; what it says is read where it is shown. Absent where there is none. */
+  readonly underlay?: JsonObject;
 }
 
 /** One placing of concrete. Pours of one `day` add up; null = a day of its own. `storey` null = the project's. */

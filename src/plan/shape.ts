@@ -139,7 +139,7 @@ const pinned = object("a pinned choice", {
   ),
 });
 
-const unit: Checker<Unit> = object("a unit", {
+const unitMembers = object("a unit", {
   id: required(id),
   name: optional(name, ""),
   walls: optional(listOf(wall, "a list of walls"), []),
@@ -150,7 +150,12 @@ const unit: Checker<Unit> = object("a unit", {
   services: optional(listOf(service, "a list of services"), []),
   controlLines: optional(listOf(controlLine, "a list of control lines"), []),
   pinned: optional(listOf(pinned, "a list of pinned choices"), []),
+  underlay: optional(anyObject, null),
 });
+
+const unit: Checker<Unit> = andThen(unitMembers, ({ underlay, ...read }) =>
+  underlay === null ? read : { ...read, underlay },
+);
 
 const pour: Checker<Pour> = object("a pour", {
   id: required(id),

@@ -38,7 +38,8 @@ export function writeProject(project: Project): string {
 }
 
 function unitMembers(unit: Unit): JsonObject {
-  const { id, name, walls, openings, rooms, slabs, slabOpenings, services, controlLines, pinned } = unit;
+  const { id, name, walls, openings, rooms, slabs, slabOpenings, services, controlLines, pinned, underlay } =
+    unit;
   return members(
     {
       id,
@@ -57,6 +58,7 @@ function unitMembers(unit: Unit): JsonObject {
       services: filled(services.map(serviceMembers)),
       controlLines: filled(controlLines.map(({ id, from, to, extra }) => members({ id, from, to }, extra))),
       pinned: filled(pinned.map(({ wall, from, widths, extra }) => members({ wall, from, widths }, extra))),
+      underlay,
     },
     unit.extra,
   );

@@ -125,6 +125,7 @@ const TOOL_NAMES: readonly ToolName[] = [
   "slab-opening",
   "control-line",
   "measure",
+  "calibrate",
 ];
 
 function toolNameOf(id: CommandId): ToolName | null {

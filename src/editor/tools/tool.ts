@@ -1,5 +1,6 @@
 // All tools as one: which there are, how one is begun, and which function an event goes to.
 
+import { CALIBRATE_TOOL, type CalibrateTool, turnCalibrateTool } from "./calibrateTool.ts";
 import { COLUMN_TOOL, type ColumnTool, turnColumnTool } from "./columnTool.ts";
 import { type LineTool, lineTool, turnLineTool } from "./lineTools.ts";
 import { type OpeningTool, openingTool, turnOpeningTool } from "./openingTool.ts";
@@ -9,7 +10,15 @@ import { ROOM_TOOL, type RoomTool, turnRoomTool } from "./roomTool.ts";
 import { SELECT_TOOL, type SelectTool, turnSelectTool } from "./selectTool.ts";
 import { turnWallTool, WALL_TOOL, type WallTool } from "./wallTool.ts";
 
-export type Tool = SelectTool | WallTool | OpeningTool | ColumnTool | RoomTool | PathTool | LineTool;
+export type Tool =
+  | SelectTool
+  | WallTool
+  | OpeningTool
+  | ColumnTool
+  | RoomTool
+  | PathTool
+  | LineTool
+  | CalibrateTool;
 export type ToolName = Tool["name"];
 
 /** A tool at rest. */
@@ -33,6 +42,8 @@ export function startTool(name: ToolName): Tool {
     case "control-line":
     case "measure":
       return lineTool(name);
+    case "calibrate":
+      return CALIBRATE_TOOL;
     default:
       return name satisfies never;
   }
@@ -59,6 +70,8 @@ export function turnTool(tool: Tool, event: ToolEvent, context: ToolContext): Tu
     case "control-line":
     case "measure":
       return turnLineTool(tool, event, context);
+    case "calibrate":
+      return turnCalibrateTool(tool, event, context);
     default:
       return tool satisfies never;
   }
@@ -78,6 +91,7 @@ export function isBusy(tool: Tool): boolean {
     case "service":
     case "slab":
     case "slab-opening":
+    case "calibrate":
       return tool.phase.kind !== "idle";
     case "wall":
     case "control-line":

@@ -3,12 +3,14 @@
 // A phrase is a text, or one text for a count of one and another for every other count. Sentence case; a message says
 // what is wrong and what would mend it.
 
+import { engineerEnglish } from "./enEngineer.ts";
 import { screenEnglish } from "./enScreen.ts";
 
 /** A text, or a pair chosen by the value `count`. */
 export type Phrase = string | { readonly one: string; readonly other: string };
 
 export const english = {
+  ...engineerEnglish,
   ...screenEnglish,
 
   "tool.select": "Select",
