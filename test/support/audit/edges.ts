@@ -14,7 +14,8 @@ function cornerFaults(plan: AuditPlan): string[] {
   for (const face of plan.faces.filter(({ toTurn }) => toTurn === "outside")) {
     const [x, y] = face.face.to;
     const next = plan.faces[face.next]!;
-    const height = Math.max(face.face.height, next.face.height);
+    // Under a slab outside the walls one face ends at the soffit, and so does the corner.
+    const height = Math.min(face.face.height, next.face.height);
     const here = plan.fill.corners.filter((one) => isAt(one.from, x, y) && isAt(one.to, x, y));
     const isExcused = plan.fill.problems.some((one) => one.severity === "error");
     if (!isExcused) faults.push(...spanFaults(`outside corner at ${x}, ${y}`, here.map(rise), [0, height]));
