@@ -6,6 +6,7 @@ import "./theme/page.css";
 import "./theme/plan.css";
 import "./theme/chrome.css";
 import "./theme/panels.css";
+import "./theme/pane.css";
 import { PlanCanvas } from "./canvas/PlanCanvas.tsx";
 import { useKeyboard } from "./canvas/useKeyboard.ts";
 import { useTheme } from "./canvas/usePalette.ts";

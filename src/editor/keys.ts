@@ -79,6 +79,8 @@ export const COMMANDS: readonly Command[] = [
   command("command.covers", "O", "face-shown"),
   command("command.nudge", "T", "face-shown"),
   command("command.elevation", "E"),
+  command("command.because", "Q", "face-shown"),
+  command("command.kit", "Shift+K"),
   command("command.problems", "Shift+P"),
   command("command.new-unit", null),
   command("command.things", "Shift+T"),

@@ -101,6 +101,26 @@ export function pinOf(
   return onWall({ low, high: low + length, widths }, stretch, given);
 }
 
+/** Which of the unit's pins lie on a stretch, in whole or in part, as places in its list. */
+export function pinsOn({ stretch }: SeenStretch, { filled, unit }: FilledWith): readonly number[] {
+  const { settled } = filled.drafts[stretch.face]!;
+  const walls = new Set(
+    filled.drafts
+      .filter((draft) => draft.settled.line === settled.line)
+      .flatMap((draft) => draft.settled.formed.walls),
+  );
+  const { direction } = settled;
+  return unit.pinned.flatMap((pin, index) => {
+    const wall = walls.has(pin.wall) ? unit.walls.find(({ id }) => id === pin.wall) : undefined;
+    if (wall === undefined) return [];
+    const isAlong = placeOf(direction, wall.to) > placeOf(direction, wall.from);
+    const length = pin.widths.reduce((sum, width) => sum + width, 0);
+    const start = placeOf(direction, wall.from) + (isAlong ? pin.from : -pin.from);
+    const [low, high] = isAlong ? [start, start + length] : [start - length, start];
+    return low < stretch.high && high > stretch.low ? [index] : [];
+  });
+}
+
 interface Placed {
   readonly low: Mm;
   readonly high: Mm;

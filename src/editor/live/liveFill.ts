@@ -32,6 +32,10 @@ export interface LiveFillSource {
   readonly inView: (document: PlanDocument, unit: UnitDocument, kit: Kit) => FillInView;
   /** The fill of a unit if it is known, and nothing asked for. */
   readonly known: (document: PlanDocument, unit: UnitDocument, kit: Kit) => LiveFill | null;
+  /** The same fill with its drafts, on which choices and reasons stand; null where it breaks down. Worked out in the page. */
+  readonly whole: (document: PlanDocument, unit: UnitDocument, kit: Kit) => FilledUnit | null;
+  /** The fill of a plan that is only tried: nothing of it is kept. Throws where it breaks down. */
+  readonly trial: (document: PlanDocument, unit: Unit, kit: Kit) => FilledUnit;
   /** Wakes `listener` when a fill has come in. Returns the way to stop. */
   readonly subscribe: (listener: () => void) => () => void;
   /** Counts the fills that came in, for `useSyncExternalStore`. */
@@ -39,7 +43,7 @@ export interface LiveFillSource {
 }
 
 export interface LiveFillSettings {
-  readonly fillNow: (ask: FillAsk) => Filled;
+  readonly fillNow: (ask: FillAsk) => FilledUnit;
   /** Works beside the page; null = there is nothing beside it. A newer ask makes an older one not worth answering. */
   readonly fillBeside: ((ask: FillAsk) => Promise<Filled>) | null;
   readonly clock: () => number;
@@ -90,6 +94,12 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
   let [took, version] = [0, 0];
   let asked: UnitDocument | null = null;
   const broken = new WeakSet<UnitDocument>();
+  const wholes = new WeakMap<LiveFill["fill"], FilledUnit>();
+  const now = (ask: FillAsk): FilledUnit => {
+    const filled = fillNow(ask);
+    wholes.set(filled.fill, filled);
+    return filled;
+  };
 
   const shown = (unit: UnitDocument, live: LiveFill): FillInView => {
     last = { unit: unit.id, live };
@@ -126,7 +136,7 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
       if (broken.has(unit)) return lastOf(unit, true);
       const start = clock();
       try {
-        const filled = fillNow(ask);
+        const filled = now(ask);
         // The first fill of a page warms the engine up and says little about the next.
         took = last === null ? 0 : clock() - start;
         return shown(unit, shelf.keep(ask, unit, filled));
@@ -135,6 +145,19 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
         return lastOf(unit, true);
       }
     },
+    whole: (document, unit, kit) => {
+      const kept = shelf.known(document, unit, kit);
+      const found = kept === null ? undefined : wholes.get(kept.fill);
+      if (found !== undefined) return found;
+      try {
+        const filled = fillNow(askOf(document, documentToUnit(unit), kit));
+        if (kept !== null) wholes.set(kept.fill, filled);
+        return filled;
+      } catch {
+        return null;
+      }
+    },
+    trial: (document, unit, kit) => fillNow(askOf(document, unit, kit)),
     subscribe: (listener) => {
       listeners.add(listener);
       return () => {

@@ -7,6 +7,7 @@ import type { PlanDocument, UnitDocument } from "../../plan/document.ts";
 import { find } from "../../plan/document.ts";
 import type { Position } from "../../plan/project.ts";
 import type { CommandId } from "../keys.ts";
+import type { PaneFocus } from "../pane/paneFocus.ts";
 import { type PlacedProblem, placeProblems } from "../scene/problemPlaces.ts";
 import type { Viewport } from "../scene/viewport.ts";
 import { type EditorState, startEditor, unitInView } from "../state/editorState.ts";
@@ -26,6 +27,8 @@ export interface Workbench {
   readonly backdrop: Store<Backdrop | null>;
   /** The view that showed the whole plan last. */
   readonly fitted: Store<View | null>;
+  /** What the elevation shows and the hand is on there; null = whatever is selected. */
+  readonly focus: Store<PaneFocus | null>;
   /** null: nothing keeps the project on this page, so nothing is said. */
   readonly saved: Store<Saved | null>;
   /** Commands that parts of the page carry out themselves, set by those parts while they are there. */
@@ -59,6 +62,7 @@ export function createWorkbench(document: PlanDocument, fills: LiveFillSource): 
     pointer,
     backdrop: createStore<Backdrop | null>(null),
     fitted: createStore<View | null>(null),
+    focus: createStore<PaneFocus | null>(null),
     saved: createStore<Saved | null>(null),
     calls: new Map(),
     steps: () => steps,

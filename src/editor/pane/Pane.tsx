@@ -1,6 +1,7 @@
 // The pane under the plan: a header that stays, and a body that opens, closes and is dragged to the height wanted.
 
-import { type PointerEvent, useRef } from "react";
+import { type PointerEvent, useCallback, useRef, useState } from "react";
+import { BecauseCard } from "../because/BecauseCard.tsx";
 import { commandTip } from "../chrome/commandTip.ts";
 import { changeScreen, REGION, run } from "../live/actions.ts";
 import { keptPaneHeight, PANE } from "../live/screen.ts";
@@ -8,12 +9,19 @@ import { useBench, useScreen, useSpeech } from "../live/useWorkbench.tsx";
 import { words } from "../words/say.ts";
 import { PaneBody } from "./PaneBody.tsx";
 import { PaneTitle } from "./PaneTitle.tsx";
+import { usePane } from "./usePane.ts";
+import { usePaneCommands } from "./usePaneCommands.ts";
 
 export function Pane() {
   const bench = useBench();
   const { isPaneOpen, paneHeight } = useScreen();
   const { t } = useSpeech();
   const tip = commandTip("command.elevation", t);
+  const view = usePane();
+  const [isAsked, setAsked] = useState(false);
+  const ask = useCallback(() => setAsked((asked) => !asked), []);
+  const show = useCallback(() => setAsked(true), []);
+  usePaneCommands(ask);
   return (
     <section
       className="pane"
@@ -37,7 +45,10 @@ export function Pane() {
           </svg>
         </button>
       </header>
-      {isPaneOpen ? <PaneBody height={paneHeight} /> : null}
+      {isPaneOpen ? <PaneBody height={paneHeight} onAsk={show} /> : null}
+      {isPaneOpen && isAsked && view !== null ? (
+        <BecauseCard view={view} onClose={() => setAsked(false)} />
+      ) : null}
     </section>
   );
 }

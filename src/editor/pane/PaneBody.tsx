@@ -1,5 +1,24 @@
-// The body of the pane, as high as it is given.
+// The body of the pane: the room unfolded, and beside it the covers on offer for the interval in hand.
 
-export function PaneBody({ height }: { height: number }) {
-  return <div className="pane-body" style={{ height }} />;
+import { useSpeech } from "../live/useWorkbench.tsx";
+import { words } from "../words/say.ts";
+import { CoverList } from "./CoverList.tsx";
+import { Elevation } from "./Elevation.tsx";
+import { usePane } from "./usePane.ts";
+
+export function PaneBody({ height, onAsk }: { height: number; onAsk: () => void }) {
+  const view = usePane();
+  const { t } = useSpeech();
+  return (
+    <div className="pane-body" style={{ height }}>
+      {view === null ? (
+        <p className="covers-nothing">{t(words("pane.no-face"))}</p>
+      ) : (
+        <>
+          <Elevation view={view} height={height - 1} onAsk={onAsk} />
+          <CoverList view={view} />
+        </>
+      )}
+    </div>
+  );
 }

@@ -1,28 +1,62 @@
-// What the header of the pane says: the thing that is selected and its size.
+// What the header of the pane says: the wall and which face of it, its length, its height and what makes that up; and
+// the keys that work here.
 
-import { find } from "../../plan/document.ts";
-import { wallLength } from "../../plan/editAxis.ts";
-import { placeWords } from "../chrome/placeWords.ts";
-import { useEditorState, useInView, useSpeech } from "../live/useWorkbench.tsx";
+import { chordOfCommand } from "../chrome/commandTip.ts";
+import type { CommandId } from "../keys.ts";
+import { run } from "../live/actions.ts";
+import { useBench, useSpeech } from "../live/useWorkbench.tsx";
+import type { WordKey } from "../words/en.ts";
 import { words } from "../words/say.ts";
+import type { DrawnFace } from "./elevation.ts";
+import { isPinned } from "./paneActions.ts";
+import { faceWords } from "./paneWords.ts";
+import { usePane } from "./usePane.ts";
 
 export function PaneTitle() {
-  const { session } = useEditorState();
-  const { unit } = useInView();
+  const view = usePane();
   const { t } = useSpeech();
-  const { items } = session.selection;
-  const [only] = items;
-  if (only === undefined) return <b>{t(words("place.nothing"))}</b>;
-  if (items.length > 1) return <b>{t(words("place.things", { count: items.length }))}</b>;
-  const wall = only.bucket === "walls" ? find(unit.walls, only.id) : undefined;
+  if (view === null) return <b>{t(words("region.pane"))}</b>;
+  const { drawn, seen } = view.now;
+  const { face } = drawn;
   return (
     <>
-      <b>{t(placeWords(unit, only))}</b>
-      {wall === undefined ? null : (
-        <span>
-          {t(words("things.wall", { length: Math.round(wallLength(wall)), thickness: wall.thickness }))}
-        </span>
-      )}
+      <b>{t(faceWords(drawn))}</b>
+      <span>{t(words("pane.length", { length: face.length }))}</span>
+      <Height drawn={drawn} />
+      <span className="pane-note">
+        {t(words(face.room === null ? "pane.unfolded-outside" : "pane.unfolded"))}
+      </span>
+      <span className="pane-keys">
+        <Key id="command.other-face" said="pane.key-other-face" />
+        {seen === null ? null : (
+          <>
+            <Key id="command.pin" said={isPinned(view) ? "pane.key-unpin" : "pane.key-pin"} />
+            <Key id="command.swap" said="pane.key-swap" />
+            <Key id="command.covers" said="pane.key-covers" />
+            <Key id="command.nudge" said="pane.key-nudge" />
+          </>
+        )}
+      </span>
     </>
+  );
+}
+
+function Height({ drawn }: { drawn: DrawnFace }) {
+  const { t } = useSpeech();
+  const { stack, face } = drawn;
+  const sum = stack.reduce((total, { height }) => total + height, 0);
+  if (stack.length < 2 || sum !== face.height)
+    return <span>{t(words("pane.height", { height: face.height }))}</span>;
+  const parts = stack.map(({ height, kind }) => t(words(`pane.${kind}`, { height }))).join(" + ");
+  return <span>{t(words("pane.stack", { height: face.height, parts }))}</span>;
+}
+
+function Key({ id, said }: { id: CommandId; said: WordKey & `pane.key-${string}` }) {
+  const bench = useBench();
+  const { t } = useSpeech();
+  return (
+    <button type="button" className="pane-key" onClick={() => run(bench, id)}>
+      <kbd>{chordOfCommand(id)}</kbd> {t({ key: said, values: {} })}
+    </button>
   );
 }

@@ -59,13 +59,28 @@ const STEPS: readonly (readonly [least: Mm, token: Token])[] = [
 
 /** The tone of a filler: the narrower, the stronger against the ground. */
 export function fillerTone(palette: Palette, width: Mm): string {
-  const step = STEPS.find(([least]) => width >= least);
-  return palette[step?.[1] ?? "filler-25"];
+  return palette[fillerToken(width)];
 }
+
+/** The name of a filler's tone in the style sheet. */
+export function fillerToken(width: Mm): Token {
+  return STEPS.find(([least]) => width >= least)?.[1] ?? "filler-25";
+}
+
+/** {@link inkOnFiller} as the style sheet says it, for either theme. */
+export function inkOnFillerRule(width: Mm): string {
+  const [ink, ground] = ["var(--ink)", "var(--ground)"];
+  return `light-dark(${width >= PALE_FROM ? ink : ground}, ${width < DARK_FROM ? ground : ink})`;
+}
+
+/** Tones of fillers at least this wide are pale in light … */
+const PALE_FROM: Mm = 75;
+/** … and dark in dark, mm. */
+const DARK_FROM: Mm = 175;
 
 /** The colour of a width printed on a filler. */
 export function inkOnFiller(palette: Palette, theme: Theme, width: Mm): string {
-  const isPale = theme === "light" ? width >= 75 : width < 175;
+  const isPale = theme === "light" ? width >= PALE_FROM : width < DARK_FROM;
   const [dark, light] = theme === "light" ? [palette.ink, palette.ground] : [palette.ground, palette.ink];
   return isPale ? dark : light;
 }

@@ -30,7 +30,7 @@ function desk(cost: number, hasWorker = true): Desk {
     fillNow: (ask) => {
       asks.push(ask);
       time += cost;
-      return { outline: sample.live.outline, fill: { ...sample.live.fill, unit: ask.unit.name } };
+      return { outline: sample.live.outline, drafts: [], stretches: [], fill: { ...sample.live.fill, unit: ask.unit.name } };
     },
     fillBeside: hasWorker
       ? (ask) =>
@@ -96,7 +96,7 @@ describe("a fill that breaks down", () => {
       fillNow: (ask) => {
         tries += 1;
         if (ask.unit.name === "bad") throw new Error("broken");
-        return { outline: sample.live.outline, fill: { ...sample.live.fill, unit: ask.unit.name } };
+        return { outline: sample.live.outline, drafts: [], stretches: [], fill: { ...sample.live.fill, unit: ask.unit.name } };
       },
       fillBeside: null,
       clock: () => 0,
