@@ -1,6 +1,6 @@
 // The page: loads what the fill needs, opens the sample, and puts the parts of the screen in their places.
 
-import { useEffect, useState } from "react";
+import { lazy, Suspense, useEffect, useState } from "react";
 import "./theme/tokens.css";
 import "./theme/page.css";
 import "./theme/plan.css";
@@ -19,7 +19,7 @@ import { ToolRail } from "./chrome/ToolRail.tsx";
 import { TopBar } from "./chrome/TopBar.tsx";
 import { WidthsInUse } from "./chrome/WidthsInUse.tsx";
 import { openWorkbench } from "./live/openWorkbench.ts";
-import { BenchProvider } from "./live/useWorkbench.tsx";
+import { BenchProvider, useScreen } from "./live/useWorkbench.tsx";
 import type { Workbench } from "./live/workbench.ts";
 import { Pane } from "./pane/Pane.tsx";
 
@@ -47,6 +47,19 @@ export function App() {
   );
 }
 
+// The table of the kit is loaded when it is first called.
+const KitEditor = lazy(async () => ({ default: (await import("./kit/KitEditor.tsx")).KitEditor }));
+
+function Kit() {
+  const { isKitOpen } = useScreen();
+  if (!isKitOpen) return null;
+  return (
+    <Suspense>
+      <KitEditor />
+    </Suspense>
+  );
+}
+
 function Page() {
   useTheme();
   useKeyboard();
@@ -61,6 +74,7 @@ function Page() {
           <WidthsInUse />
           <Readouts />
           <Notes />
+          <Kit />
         </div>
         <SidePanel />
       </main>

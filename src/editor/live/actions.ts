@@ -167,6 +167,8 @@ function screenCommands(bench: Workbench, screen: Screen): Calls {
     "command.elevation": change({ isPaneOpen: !screen.isPaneOpen }),
     "command.problems": change({ panel: screen.panel === "problems" ? null : "problems" }),
     "command.things": change({ panel: screen.panel === "things" ? null : "things" }),
+    "command.kit": change({ isKitOpen: !screen.isKitOpen }),
+    "command.underlay": change({ isUnderlayOpen: !screen.isUnderlayOpen }),
     "command.all-widths": change({ allWidths: !screen.allWidths }),
     "command.theme": change({ theme: screen.shownTheme === "light" ? "dark" : "light" }),
     "command.next-region": nextRegion,

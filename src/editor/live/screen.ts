@@ -16,6 +16,10 @@ export interface Screen {
   /** Number of the problem chosen in the list. */
   readonly problem: number | null;
   readonly isFinding: boolean;
+  /** Whether the table of the kit lies over the plan. */
+  readonly isKitOpen: boolean;
+  /** Whether the settings of the underlay are shown. */
+  readonly isUnderlayOpen: boolean;
   readonly allWidths: boolean;
   /** Whether the hint of the first minute has done its work. */
   readonly isHintDone: boolean;
@@ -36,6 +40,8 @@ export function startScreen(): Screen {
     panel: null,
     problem: null,
     isFinding: false,
+    isKitOpen: false,
+    isUnderlayOpen: false,
     allWidths: false,
     isHintDone: false,
     isPanning: false,
