@@ -70,6 +70,8 @@ function readOption(
   const isNext = equals < 0 && (rest[0] === "-" || !rest[0]?.startsWith("-"));
   const value = isNext ? rest.shift() : equals < 0 ? undefined : word.slice(equals + 1);
   if (value === undefined || value === "") return `${spelled} needs a ${option.value} after it.`;
+  if (value === "-" && option.value === "DIR")
+    return `${spelled} needs a ${option.value}; it writes several files, and "-" is none.`;
   options.set(option.name, value);
   return null;
 }

@@ -100,6 +100,10 @@ describe("what cannot be done says so on standard error, writes nothing and ends
       err: /^bad\.json is not a project that can be filled:\n {2}units\[0\]\.walls\[3\]\.thickness: .*\n$/,
     },
     { line: "fill a.json --json a.json", err: /^Cannot write a\.json: it is the project being read\.\n$/ },
+    {
+      line: "fill a.json --out -",
+      err: /^--out needs a DIR; it writes several files, and "-" is none\.\nUsage: /,
+    },
     { line: "fill a.json --json ./a.json", err: /it is the project being read/ },
     { line: "fill a.json --out o --json o/bill.csv", err: /--out and --json would both write it\.\n$/ },
   ])("$line", async ({ line, err }) => {
