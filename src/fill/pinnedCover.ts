@@ -1,28 +1,68 @@
-// Covers a stretch round a pinned sequence: the pinned pieces stay, what is left on either side is covered as usual.
+// Covers a stretch round the sequences pinned to it: these stay, and what is left before, between and behind them is covered
+// as usual.
 
+import type { FillerPlace } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
+import type { ClosingEnd } from "./closingEnd.ts";
 import { coverInterval } from "./cover.ts";
 import type { CoverTable } from "./coverTable.ts";
 import { type OrderedPiece, orderFromClosingEnd } from "./order.ts";
 import type { PlacedPin } from "./pins.ts";
 import type { Stretch } from "./stretches.ts";
 
+export interface PinnedOptions {
+  readonly table: CoverTable;
+  readonly closing: ClosingEnd;
+  readonly fillers: FillerPlace;
+}
+
+export interface PinnedCover {
+  /** From low to high. */
+  readonly pieces: readonly OrderedPiece[];
+  /** The pins that are kept, by place; the others cannot be kept beside these. */
+  readonly kept: readonly PlacedPin[];
+}
+
 /**
- * The pieces of the stretch from low to high, or null where the pin cannot be kept: a width that is not on offer, a
- * rest without a cover, or more than one closure in all.
+ * The stretch with all of its pins, or where they cannot stand together with as many as can, taken from low to high.
+ *
+ * @param pins - on the stretch, by place
+ * @returns null where none can be kept
  */
 export function coverPinned(
   stretch: Stretch,
-  pin: PlacedPin,
-  table: CoverTable,
-  closingSide: "low" | "high",
+  pins: readonly PlacedPin[],
+  options: PinnedOptions,
+): PinnedCover | null {
+  const together = coverRound(stretch, pins, options);
+  if (together !== null) return { pieces: together, kept: pins };
+  let found: PinnedCover | null = null;
+  for (const pin of pins) {
+    const kept: readonly PlacedPin[] = [...(found?.kept ?? []), pin];
+    const pieces = coverRound(stretch, kept, options);
+    if (pieces !== null) found = { pieces, kept };
+  }
+  return found;
+}
+
+// Null where a width is not on offer, a rest has no cover, two pins overlap, or there is more than one closure in all.
+function coverRound(
+  stretch: Stretch,
+  pins: readonly PlacedPin[],
+  options: PinnedOptions,
 ): readonly OrderedPiece[] | null {
-  const own = pin.widths.map((width) => pinnedPiece(width, table));
-  if (own.some((piece) => piece === null)) return null;
-  const before = rest(pin.low - stretch.low, table, closingSide);
-  const after = rest(stretch.high - pin.high, table, closingSide);
-  if (before === null || after === null) return null;
-  const all = [...before, ...own.filter((piece) => piece !== null), ...after];
+  const all: OrderedPiece[] = [];
+  let reached = stretch.low;
+  for (const { low, high, widths } of pins) {
+    const before = rest(stretch, { low: reached, high: low }, options);
+    const own = widths.map((width) => pinnedPiece(width, options.table)).filter((piece) => piece !== null);
+    if (before === null || own.length < widths.length) return null;
+    all.push(...before, ...own);
+    reached = high;
+  }
+  const behind = rest(stretch, { low: reached, high: stretch.high }, options);
+  if (behind === null) return null;
+  all.push(...behind);
   return all.filter(({ kind }) => kind === "closure").length <= 1 ? all : null;
 }
 
@@ -34,9 +74,17 @@ function pinnedPiece(width: Mm, table: CoverTable): OrderedPiece | null {
   return null;
 }
 
-function rest(length: Mm, table: CoverTable, closingSide: "low" | "high"): readonly OrderedPiece[] | null {
-  const cover = coverInterval(length, table);
+function rest(
+  stretch: Stretch,
+  { low, high }: { readonly low: Mm; readonly high: Mm },
+  { table, closing, fillers }: PinnedOptions,
+): readonly OrderedPiece[] | null {
+  if (high < low) return null;
+  const cover = coverInterval(high - low, table);
   if (cover.status !== "covered") return null;
-  const sequence = orderFromClosingEnd(cover, table.isStandard, { cornerAtClosingEnd: true });
-  return closingSide === "low" ? sequence : [...sequence].reverse();
+  const isAtEnd = closing.side === "low" ? low === stretch.low : high === stretch.high;
+  // A closure beside a pinned piece is behind a panel already.
+  const options = { cornerAtClosingEnd: closing.hasCorner || !isAtEnd, fillers };
+  const sequence = orderFromClosingEnd(cover, table.isStandard, options);
+  return closing.side === "low" ? sequence : [...sequence].reverse();
 }

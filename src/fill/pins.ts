@@ -1,13 +1,14 @@
 // The engineer's own choice: sequences of widths pinned to a wall, as places on its line.
 
-import type { Position, Unit } from "../plan/project.ts";
+import type { Pinned, Position, Unit } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import { placeOf, roundHalfUp } from "./lines.ts";
 import type { Settled } from "./settled.ts";
 
 /** A pinned sequence, low to high along the line. */
 export interface PlacedPin {
-  readonly wall: string;
+  /** What it is a placing of: a wall whose faces lie on several lines has one placing on each. */
+  readonly pinned: Pinned;
   readonly line: number;
   readonly low: Mm;
   readonly high: Mm;
@@ -16,7 +17,7 @@ export interface PlacedPin {
   readonly faces: readonly number[];
 }
 
-/** Pins of a unit, by line and place. A start within `tolerance` of a settled joint is for the caller to join. */
+/** Pins of a unit, by line and place. A start is rounded as drawn; it is not drawn to a settled joint near it. */
 export function placePins(unit: Unit, settled: Settled): readonly PlacedPin[] {
   if (unit.pinned.length === 0) return [];
   const walls = new Map(unit.walls.map((wall) => [wall.id, wall]));
@@ -42,7 +43,7 @@ export function placePins(unit: Unit, settled: Settled): readonly PlacedPin[] {
       const isAlong = direction[0] * dx + direction[1] * dy > 0;
       const first = roundHalfUp(placeOf(direction, start));
       pins.push({
-        wall: wall.id,
+        pinned: pin,
         line,
         low: isAlong ? first : first - sum,
         high: isAlong ? first + sum : first,

@@ -101,7 +101,7 @@ function placeOne(
   if (opening.head > clearHeight) {
     const message =
       `Opening ${opening.id} in wall ${wall.id} reaches ${lengthText(opening.head)} mm above the floor; the soffit there is ` +
-      `at ${lengthText(clearHeight)}: lower its head. It is left out of the fill.`;
+      `at ${lengthText(clearHeight)} mm: lower its head. It is left out of the fill.`;
     log.add("error", "opening-outside-wall", message, where);
     return null;
   }

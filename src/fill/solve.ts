@@ -1,6 +1,6 @@
 // Covers every stretch of every face: intervals on both faces at once, zones on one.
 
-import type { FillerPlace } from "../plan/project.ts";
+import type { FillerPlace, Pinned } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import { type ClosingEnd, closingEnd, zoneClosureSide } from "./closingEnd.ts";
 import { coverInterval } from "./cover.ts";
@@ -35,7 +35,7 @@ export interface SolveContext {
 export function solveStretches(context: SolveContext): readonly (readonly FacePart[])[] {
   const { faces, layouts } = context;
   const parts = faces.map((): FacePart[] => []);
-  const usedPins = new Set<PlacedPin>();
+  const usedPins = new Set<Pinned>();
   for (const face of faces) {
     const own = parts[face.index]!;
     const layout = layouts[face.index]!;
@@ -71,19 +71,21 @@ function matching(stretch: Stretch, layout: FaceLayout): Stretch | null {
 function coverStretch(
   stretch: Stretch,
   opposite: Stretch | null,
-  usedPins: Set<PlacedPin>,
+  usedPins: Set<Pinned>,
   context: SolveContext,
 ): readonly FacePart[] {
   const table = context.tableFor(stretch.face, opposite?.face ?? null);
   const closing = opposite === null ? null : closingEnd(stretch, context.starts);
-  const pin = context.pins.find(
+  const pins = context.pins.filter(
     (each) => each.faces.includes(stretch.face) && each.low >= stretch.low && each.high <= stretch.high,
   );
-  if (pin !== undefined) {
-    const pinned = coverPinned(stretch, pin, table, closing?.side ?? zoneClosureSide(stretch));
-    if (pinned !== null) {
-      usedPins.add(pin);
-      return toParts(stretch, pinned, { table, isZone: closing === null, side: closing?.side ?? "high" });
+  if (pins.length > 0) {
+    const { fillers, leg } = context;
+    const end = closing ?? { side: zoneClosureSide(stretch), hasCorner: true };
+    const cover = coverPinned(stretch, pins, { table, closing: end, fillers });
+    if (cover !== null) {
+      for (const { pinned } of cover.kept) usedPins.add(pinned);
+      return toParts(stretch, cover.pieces, { table, isZone: closing === null, side: end.side, leg });
     }
   }
   return closing === null
@@ -178,10 +180,12 @@ function uncoveredZone(stretch: Stretch, walls: string, table: CoverTable, leg: 
   const { lowJoint, highJoint } = stretch;
   const length = stretch.high - stretch.low;
   const narrowest = table.widths.at(-1)?.width ?? 0;
-  if (narrowest <= length) {
+  const legs = Math.min(1, lowJoint.corners.length) + Math.min(1, highJoint.corners.length);
+  const isBehindWall = legs > 0 && length > legs * leg; // no move of a wall takes such a zone away
+  if (narrowest <= length || isBehindWall) {
     return (
       `The ${length} mm on wall ${walls} ${oppositeText(stretch, leg)} take one piece, or one and a closure; the kit has ` +
-      `neither: add a panel ${length} wide, or move the wall.`
+      `neither: add a panel ${length} mm wide${isBehindWall ? "" : ", or move the wall"}.`
     );
   }
   if (lowJoint.corners.length > 0 && highJoint.corners.length > 0) {
@@ -260,15 +264,18 @@ function oppositeText(stretch: Stretch, leg: Mm): string {
   return zoneReason(stretch, leg).slice(`${stretch.high - stretch.low} `.length);
 }
 
-function reportUnusedPins(used: ReadonlySet<PlacedPin>, { pins, log }: SolveContext): void {
-  for (const pin of pins) {
-    if (used.has(pin)) continue;
+function reportUnusedPins(used: ReadonlySet<Pinned>, { pins, log }: SolveContext): void {
+  const said = new Set(used);
+  for (const { pinned } of pins) {
+    if (said.has(pinned)) continue;
+    said.add(pinned);
+    const { wall, from, widths } = pinned;
     log.add(
       "error",
       "pinned-impossible",
-      `The pinned sequence ${pin.widths.join(" ")} on wall ${pin.wall} does not fit between the joints there any more: ` +
-        `pin it anew or take the pin away. The wall is filled without it.`,
-      { wall: pin.wall },
+      `The sequence ${widths.join(" + ")} mm pinned on wall ${wall} from ${lengthText(from)} mm does not fit between the joints ` +
+        `and other pinned pieces there: pin it anew or take the pin away. The wall is filled without it.`,
+      { wall },
     );
   }
 }

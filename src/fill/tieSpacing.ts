@@ -153,7 +153,7 @@ export function checkTieRows({ drafts, kit, log }: Omit<SpacingContext, "ties">)
   const highest = Math.max(...rows.filter((z) => z < profile.top), 0);
   if (greatest !== undefined && profile.top - highest > greatest) {
     const message =
-      `The highest tie row is at ${highest} mm and the panels reach ${profile.top}: ${profile.top - highest} mm without a tie; ` +
+      `The highest tie row is at ${highest} mm and the panels reach ${profile.top} mm: ${profile.top - highest} mm without a tie; ` +
       `the greatest spacing is ${greatest} mm: add a row to the kit's tie rows.`;
     log.add("warning", "tie-spacing", message, {});
   }

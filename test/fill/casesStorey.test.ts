@@ -202,6 +202,18 @@ describe("rooms and slabs", () => {
   });
 });
 
+describe("a kit whose narrowest panel is wider than ta + c", () => {
+  it("is asked for the panel that lacks, not for walls that meet", () => {
+    const corner = piece({ family: "inside-corner", code: "C", legs: [150, 150], height: 2400 });
+    const kit = kitOf([panel(600, 2400), corner]);
+    const fill = fillOf({ why: "", walls: ROOM, kit, runs: [] });
+    const zones = fill.problems.filter(({ message }) => message.startsWith("The 250 mm on wall "));
+    expect(zones).toHaveLength(8);
+    for (const { message } of zones) expect(message).toMatch(/: add a panel 250 mm wide\.$/);
+    expect(fill.problems.filter(({ message }) => /move one of the (two|them)/.test(message))).toEqual([]);
+  });
+});
+
 describe("the engineer's own choice", () => {
   const pinned = (from: number, widths: readonly number[]): FillCase => ({
     why: "",
@@ -218,6 +230,46 @@ describe("the engineer's own choice", () => {
     expect(runUpward(faceAt(fill, [100, -50]))).toBe("200 600 600 450 600 550");
     expect(problemKinds(fill, "error")).toEqual([]);
     expect(auditAny(fill, { unit: unitOf(WALL), storey: STOREY, kit: demoKit })).toEqual([]);
+  });
+
+  // 0..600 and 1800..2250 pinned; between them 1200 = 600 + 600, behind 750 = 600 + 150 with the filler at the greater x.
+  it("twice on one interval is kept both times", () => {
+    const row = pinned(0, [600]);
+    const both = { wall: "w1", widths: [450] };
+    const fill = fillOf({ ...row, more: { pinned: [{ ...both, from: 1800 }, ...(row.more?.pinned ?? [])] } });
+    expect(runUpward(faceAt(fill, [100, 50]))).toBe("600 600 600 450 600 150");
+    expect(problemKinds(fill, "error")).toEqual([]);
+    expect(auditAny(fill, { unit: unitOf(WALL), storey: STOREY, kit: demoKit })).toEqual([]);
+  });
+
+  it("over another pinned piece is said with its place, and the one of lesser place is kept", () => {
+    const pins = [400, 200].map((from) => ({ wall: "w1", from, widths: [600, 450] }));
+    const fill = fillOf({ ...pinned(0, []), more: { pinned: pins } });
+    expect(runUpward(faceAt(fill, [100, 50])).startsWith("200 600 450 ")).toBe(true);
+    expect(
+      fill.problems.filter(({ severity }) => severity === "error").map(({ message }) => message),
+    ).toEqual([
+      expect.stringMatching(/^The sequence 600 \+ 450 mm pinned on wall w1 from 400 mm does not fit /),
+    ]);
+  });
+
+  // Stems on both sides at one place part the wall's faces into two lines; the pin is for the first alone.
+  it("west of a crossing says nothing of the faces east of it", () => {
+    const walls: readonly WallLine[] = [
+      [0, 0, 6000, 0, 100],
+      [3000, 0, 3000, 2500, 100],
+      [3000, 0, 3000, -2500, 100],
+    ];
+    const fill = fillOf({ ...pinned(0, [450]), walls });
+    expect(runUpward(faceAt(fill, [100, 50])).startsWith("450 ")).toBe(true);
+    expect(problemKinds(fill, "error")).toEqual([]);
+  });
+
+  it("in a zone keeps the wall and the leg apart in its reason", () => {
+    const pins = [{ wall: "w1", from: -50, widths: [250] }];
+    const fill = fillOf({ why: "", walls: ROOM, runs: [], more: { pinned: pins } });
+    const reasons = fill.faces.flatMap(({ pieces }) => pieces.map(({ reason }) => reason ?? ""));
+    expect(reasons.filter((reason) => reason.endsWith("leg 0"))).toEqual([]);
   });
 
   it.each([
