@@ -1,10 +1,12 @@
 // How near faces stand to one another across the air, which decides whether a person can work between them.
 
+import { buildGridIndex } from "../geom/gridIndex.ts";
 import type { Position } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import type { SettledFace } from "./settled.ts";
 
 const PARALLEL = 0.02; // sine of the angle up to which two faces count as facing each other
+const GRID_CELL = 1000; // mm: about the length of a short face
 const LEAST_OVERLAP = 20; // mm: a shorter stretch face to face is a corner meeting a corner
 
 /**
@@ -32,6 +34,40 @@ export function nearestPair(ring: readonly SettledFace[]): NearPair | null {
     }
   }
   return best;
+}
+
+export interface NearFace {
+  readonly distance: Mm;
+  readonly face: SettledFace;
+}
+
+/** The face that a given face looks at from nearest, if from nearer than a reach; of equals the first in the list. */
+export type LookAcross = (face: SettledFace) => NearFace | null;
+
+/**
+ * Prepares the question which face of the same room, or of the outside, a face looks at from nearer than `reach`.
+ *
+ * Cost: about linear in the number of faces; each answer looks at the faces near by.
+ */
+export function lookAcross(faces: readonly SettledFace[], reach: Mm): LookAcross {
+  const index = buildGridIndex(
+    faces.map(({ formed: { from, to } }) => [from, to] as const),
+    GRID_CELL,
+  );
+  // Faces not quite parallel are judged by their nearer end, which may be nearer than what lies across.
+  const longest = faces.reduce((most, { length }) => Math.max(most, length), 0);
+  const around = reach + 2 * PARALLEL * longest;
+  return (face) => {
+    let nearest: NearFace | null = null;
+    for (const k of index.near(face.formed.from, face.formed.to, around)) {
+      const other = faces[k]!;
+      if (other === face || other.formed.room !== face.formed.room) continue;
+      const distance = clearBetween(face, other);
+      if (distance === null || distance >= reach) continue;
+      if (nearest === null || distance < nearest.distance) nearest = { distance, face: other };
+    }
+    return nearest;
+  };
 }
 
 /** Clear distance between two faces that look at each other over some length, mm; null where they do not. */

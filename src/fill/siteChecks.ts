@@ -5,7 +5,7 @@ import { type Kit, ruleValue } from "../kit/kit.ts";
 import type { Outline } from "../plan/face.ts";
 import type { Position, Storey, Unit } from "../plan/project.ts";
 import { type Mm, roundTo } from "../units.ts";
-import { clearBetween, nearestPair } from "./clearances.ts";
+import { lookAcross, nearestPair } from "./clearances.ts";
 import type { FaceDraft } from "./faceDraft.ts";
 import { counted, lengthText, type ProblemLog } from "./problems.ts";
 import { soffitDropOf } from "./profile.ts";
@@ -100,20 +100,14 @@ function checkNarrowRooms(context: SiteContext, depth: Mm): void {
 function checkWallEnds(context: SiteContext, depth: Mm): void {
   const { drafts, log } = context;
   const least = depth + SWING;
-  const byRoom = facesOfRooms(context);
-  const outside = drafts.filter(({ settled }) => settled.formed.room === null);
+  const nearestTo = lookAcross(
+    drafts.map(({ settled }) => settled),
+    least,
+  );
   for (const draft of drafts) {
     const face = draft.settled;
-    if (!face.formed.isFreeEnd) continue;
-    const around = face.formed.room === null ? outside : (byRoom.get(face.formed.room) ?? []);
-    let nearest: { distance: Mm; face: SettledFace } | null = null;
-    for (const other of around) {
-      const distance = other === draft ? null : clearBetween(face, other.settled);
-      if (distance !== null && (nearest === null || distance < nearest.distance)) {
-        nearest = { distance, face: other.settled };
-      }
-    }
-    if (nearest === null || nearest.distance >= least) continue;
+    const nearest = face.formed.isFreeEnd ? nearestTo(face) : null;
+    if (nearest === null) continue;
     log.add(
       "error",
       "too-near",
