@@ -22,6 +22,7 @@ import { openWorkbench } from "./live/openWorkbench.ts";
 import { BenchProvider, useScreen } from "./live/useWorkbench.tsx";
 import type { Workbench } from "./live/workbench.ts";
 import { Pane } from "./pane/Pane.tsx";
+import { UnderlayPanel } from "./underlay/UnderlayPanel.tsx";
 
 export function App() {
   const [bench, setBench] = useState<Workbench | null>(null);
@@ -74,6 +75,7 @@ function Page() {
           <WidthsInUse />
           <Readouts />
           <Notes />
+          <UnderlayPanel />
           <Kit />
         </div>
         <SidePanel />
