@@ -44,8 +44,11 @@ export interface LiveFillSource {
 
 export interface LiveFillSettings {
   readonly fillNow: (ask: FillAsk) => FilledUnit;
-  /** Works beside the page; null = there is nothing beside it. A newer ask makes an older one not worth answering. */
-  readonly fillBeside: ((ask: FillAsk) => Promise<Filled>) | null;
+  /**
+   * Works beside the page; null = there is nothing beside it. Answers null where a newer ask has put this one aside,
+   * and rejects where the fill breaks down.
+   */
+  readonly fillBeside: ((ask: FillAsk) => Promise<Filled | null>) | null;
   readonly clock: () => number;
   /** A unit whose last fill took longer is filled beside the page, ms. */
   readonly quick: number;
@@ -114,12 +117,15 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
     asked = unit;
     const start = clock();
     try {
-      last = { unit: unit.id, live: shelf.keep(ask, unit, await beside(ask)) };
-      took = clock() - start;
-      version += 1;
+      const filled = await beside(ask);
+      if (filled !== null) {
+        last = { unit: unit.id, live: shelf.keep(ask, unit, filled) };
+        took = clock() - start;
+      }
     } catch {
-      // An ask that a newer one has put aside: its unit is not in view any more.
+      broken.add(unit);
     }
+    version += 1;
     if (asked === unit) asked = null;
     for (const listener of [...listeners]) listener();
   };
@@ -128,12 +134,12 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
     inView: (document, unit, kit) => {
       const found = shelf.known(document, unit, kit);
       if (found !== null) return shown(unit, found);
+      if (broken.has(unit)) return lastOf(unit, true);
       const ask = askOf(document, documentToUnit(unit), kit);
       if (fillBeside !== null && took >= quick && last?.unit === unit.id) {
         if (asked !== unit) void askFor(fillBeside, ask, unit);
         return lastOf(unit, false);
       }
-      if (broken.has(unit)) return lastOf(unit, true);
       const start = clock();
       try {
         const filled = now(ask);

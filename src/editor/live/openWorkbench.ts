@@ -7,17 +7,21 @@ import { loadUnion } from "../../geom/union.ts";
 import type { PlanDocument } from "../../plan/document.ts";
 import { projectToDocument } from "../../plan/documentProject.ts";
 import { readProject } from "../../plan/read.ts";
+import { createFillClient } from "../fillWorker/client.ts";
+import { fillBeside } from "../fillWorker/fillBeside.ts";
+import { startFillWorker } from "../fillWorker/startWorker.ts";
 import { changeScreen } from "./actions.ts";
-import { createLiveFill, QUICK_MS } from "./liveFill.ts";
+import { createLiveFill, type FillAsk, QUICK_MS } from "./liveFill.ts";
 import { firstPaneHeight } from "./screen.ts";
 import { createWorkbench, type Workbench } from "./workbench.ts";
 
 /** @param document - what to open; null = the sample */
 export async function openWorkbench(document: PlanDocument | null = null): Promise<Workbench> {
   const union = await loadUnion(wasmUrl);
+  const fillNow = (ask: FillAsk) => fillUnit({ ...ask, union });
   const fills = createLiveFill({
-    fillNow: (ask) => fillUnit({ ...ask, union }),
-    fillBeside: null,
+    fillNow,
+    fillBeside: fillBeside(createFillClient(startFillWorker), fillNow),
     clock: () => performance.now(),
     quick: QUICK_MS,
   });

@@ -14,8 +14,8 @@ interface Desk {
   readonly asks: FillAsk[];
   readonly beside: {
     readonly ask: FillAsk;
-    readonly answer: (live: LiveFill) => void;
-    readonly refuse: () => void;
+    readonly answer: (live: LiveFill | null) => void;
+    readonly breakDown: () => void;
   }[];
   readonly fills: ReturnType<typeof createLiveFill>;
   woken: number;
@@ -30,16 +30,21 @@ function desk(cost: number, hasWorker = true): Desk {
     fillNow: (ask) => {
       asks.push(ask);
       time += cost;
-      return { outline: sample.live.outline, drafts: [], stretches: [], fill: { ...sample.live.fill, unit: ask.unit.name } };
+      return {
+        outline: sample.live.outline,
+        drafts: [],
+        stretches: [],
+        fill: { ...sample.live.fill, unit: ask.unit.name },
+      };
     },
     fillBeside: hasWorker
       ? (ask) =>
           new Promise((answer, reject) => {
-            const answerLate = (live: LiveFill) => {
+            const answerLate = (live: LiveFill | null) => {
               time += cost;
               answer(live);
             };
-            beside.push({ ask, answer: answerLate, refuse: () => reject(new Error("put aside")) });
+            beside.push({ ask, answer: answerLate, breakDown: () => reject(new Error("broken")) });
           })
       : null,
     clock: () => time,
@@ -96,7 +101,12 @@ describe("a fill that breaks down", () => {
       fillNow: (ask) => {
         tries += 1;
         if (ask.unit.name === "bad") throw new Error("broken");
-        return { outline: sample.live.outline, drafts: [], stretches: [], fill: { ...sample.live.fill, unit: ask.unit.name } };
+        return {
+          outline: sample.live.outline,
+          drafts: [],
+          stretches: [],
+          fill: { ...sample.live.fill, unit: ask.unit.name },
+        };
       },
       fillBeside: null,
       clock: () => 0,
@@ -164,10 +174,23 @@ describe("a slow unit", () => {
     warm(at);
     const unit = asState("c");
     view(at, unit);
-    at.beside[0]?.refuse();
-    await new Promise((resolve) => setTimeout(resolve, 0));
+    at.beside[0]?.answer(null);
+    await Promise.resolve();
+    expect(at.woken).toBe(1);
     view(at, unit);
     expect(at.beside).toHaveLength(2);
+  });
+
+  it("says that the fill broke down in the worker, and does not ask again for that state", async () => {
+    const at = desk(20);
+    warm(at);
+    const unit = asState("c");
+    view(at, unit);
+    at.beside[0]?.breakDown();
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    expect(at.woken).toBe(1);
+    expect(view(at, unit)).toMatchObject({ isBroken: true, live: { fill: { unit: "b" } } });
+    expect(at.beside).toHaveLength(1);
   });
 
   it("is filled in the page where there is no worker, and where another unit comes into view", () => {

@@ -1,0 +1,29 @@
+// The worker's answers as the live fill takes them: a fill, null for one put aside, a rejection for one that broke down.
+
+import type { FillAsk } from "../live/liveFill.ts";
+import type { FillClient } from "./client.ts";
+import type { Filled } from "./protocol.ts";
+
+/** Fills beside the page; where the browser gives no worker, in it with `fillNow`. */
+export function fillBeside(
+  client: FillClient,
+  fillNow: (ask: FillAsk) => Filled,
+): (ask: FillAsk) => Promise<Filled | null> {
+  let revision = 0;
+  return async (ask) => {
+    revision += 1;
+    const answer = await client.fill(ask, revision);
+    switch (answer.status) {
+      case "filled":
+        return answer.filled;
+      case "put-aside":
+        return null;
+      case "broken":
+        throw new Error(answer.reason);
+      case "no-worker":
+        return fillNow(ask);
+      default:
+        return answer satisfies never;
+    }
+  };
+}
