@@ -49,8 +49,9 @@ export async function command(page: Page, name: string): Promise<void> {
   await expect(page.getByRole("combobox", { name: "Find a command" })).toBeHidden();
 }
 
-/** The figures of the bar, as numbers. */
+/** The figures of the bar, as numbers, once the fill of what is drawn is there. */
 export async function scores(page: Page): Promise<Readonly<Record<string, number>>> {
+  await expect(page.locator(".plan")).not.toHaveAttribute("data-pieces", "");
   const entries = await page
     .locator("[data-score]")
     .evaluateAll((all) =>

@@ -57,5 +57,5 @@ test("an undone fault is gone from the list", async ({ page }) => {
   const count = await makeProblems(page);
   await page.keyboard.press("Shift+P");
   await page.keyboard.press("Control+Z");
-  expect(await page.locator("[data-problem]").count()).toBeLessThan(count);
+  await expect.poll(() => page.locator("[data-problem]").count()).toBeLessThan(count);
 });

@@ -32,8 +32,16 @@ export interface LiveFillSource {
   readonly inView: (document: PlanDocument, unit: UnitDocument, kit: Kit) => FillInView;
   /** The fill of a unit if it is known, and nothing asked for. */
   readonly known: (document: PlanDocument, unit: UnitDocument, kit: Kit) => LiveFill | null;
-  /** The same fill with its drafts, on which choices and reasons stand; null where it breaks down. Worked out in the page. */
-  readonly whole: (document: PlanDocument, unit: UnitDocument, kit: Kit) => FilledUnit | null;
+  /**
+   * The same fill with its drafts, on which choices and reasons stand. Where it came from beside the page it has none:
+   * with `mayFill` it is worked out in the page, else it is null, as it is where the fill breaks down.
+   */
+  readonly whole: (
+    document: PlanDocument,
+    unit: UnitDocument,
+    kit: Kit,
+    mayFill: boolean,
+  ) => FilledUnit | null;
   /** The fill of a plan that is only tried: nothing of it is kept. Throws where it breaks down. */
   readonly trial: (document: PlanDocument, unit: Unit, kit: Kit) => FilledUnit;
   /** Wakes `listener` when a fill has come in. Returns the way to stop. */
@@ -151,10 +159,11 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
         return lastOf(unit, true);
       }
     },
-    whole: (document, unit, kit) => {
+    whole: (document, unit, kit, mayFill) => {
       const kept = shelf.known(document, unit, kit);
       const found = kept === null ? undefined : wholes.get(kept.fill);
       if (found !== undefined) return found;
+      if (!mayFill) return null;
       try {
         const filled = fillNow(askOf(document, documentToUnit(unit), kit));
         if (kept !== null) wholes.set(kept.fill, filled);

@@ -163,7 +163,7 @@ function Sequence({ pieces, length, view, write }: SequenceProps) {
   let x = 0;
   return (
     <svg className="sequence" width={ROW + 1} height="19" aria-hidden="true">
-      {pieces.map(({ width, kind }, k) => {
+      {pieces.map(({ width, kind }) => {
         const left = x;
         x += width * scale;
         const isFiller = kind === "panel" && !standard.has(width);
@@ -173,8 +173,10 @@ function Sequence({ pieces, length, view, write }: SequenceProps) {
         const tone = isFiller ? { fill: `var(--${fillerToken(width)})` } : undefined;
         const ink = isFiller ? { fill: inkOnFillerRule(width) } : undefined;
         return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: equal widths are told apart by their place alone
-          <g key={`${width} ${k}`} className={kind === "closure" ? "closure" : isFiller ? "filler" : "panel"}>
+          <g
+            key={left}
+            className={kind === "closure" ? "seq-closure" : isFiller ? "seq-filler" : "seq-panel"}
+          >
             <rect x={left + 0.5} y="1" width={Math.max(3, width * scale)} height="17" style={tone} />
             <text
               className={isLevel ? "" : "upright"}

@@ -86,7 +86,7 @@ function Part({
   const drawn = isStrip && box.width < LEAST_STRIP ? { ...box, width: LEAST_STRIP } : box;
   const filler = part.kind === "filler" ? fillerToken(part.width) : null;
   return (
-    <g className={`el-part ${part.kind}`} data-piece={part.id} data-x={part.x} data-z={part.z}>
+    <g className={`el-part el-${part.kind}`} data-piece={part.id} data-x={part.x} data-z={part.z}>
       <rect {...drawn} style={filler === null ? undefined : { fill: `var(--${filler})` }} />
       {part.needsTwo && box.width >= TWO_FROM ? <rect className="el-two" {...inset(box)} /> : null}
       {part.isFirstOut ? <path className="el-notch" d={notch(box)} /> : null}
@@ -185,7 +185,7 @@ function Tie({ tie, place }: { tie: DrawnTie; place: FacePlace }) {
         <circle key={height} cx={x} cy={place.floor - height * place.scale} r="1.7" />
       ))}
       {tie.heights.map((height) => (
-        <circle key={height} className="el-grip" cx={x} cy={place.floor - height * place.scale} r="5" />
+        <circle key={height} className="el-grip" cx={x} cy={place.floor - height * place.scale} r="3" />
       ))}
     </g>
   );

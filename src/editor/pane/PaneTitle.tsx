@@ -2,15 +2,16 @@
 // the keys that work here.
 
 import { chordOfCommand } from "../chrome/commandTip.ts";
+import { placeWords } from "../chrome/placeWords.ts";
 import type { CommandId } from "../keys.ts";
 import { run } from "../live/actions.ts";
-import { useBench, useSpeech } from "../live/useWorkbench.tsx";
+import { useBench, useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import type { WordKey } from "../words/en.ts";
 import { words } from "../words/say.ts";
 import type { DrawnFace } from "./elevation.ts";
 import { isPinned } from "./paneActions.ts";
 import { faceWords } from "./paneWords.ts";
-import { usePane } from "./usePane.ts";
+import { type PaneView, usePane } from "./usePane.ts";
 
 export function PaneTitle() {
   const view = usePane();
@@ -20,6 +21,7 @@ export function PaneTitle() {
   const { face } = drawn;
   return (
     <>
+      <Selected view={view} />
       <b>{t(faceWords(drawn))}</b>
       <span>{t(words("pane.length", { length: face.length }))}</span>
       <Height drawn={drawn} />
@@ -39,6 +41,17 @@ export function PaneTitle() {
       </span>
     </>
   );
+}
+
+// What is selected beside a wall: the header tells of it first, then of the face in view.
+function Selected({ view }: { view: PaneView }) {
+  const { items } = useEditorState().session.selection;
+  const { t } = useSpeech();
+  const [only] = items;
+  if (only === undefined || (items.length === 1 && only.bucket === "walls")) return null;
+  const said =
+    items.length > 1 ? words("place.things", { count: items.length }) : placeWords(view.inView.unit, only);
+  return <b className="pane-selected">{t(said)}</b>;
 }
 
 function Height({ drawn }: { drawn: DrawnFace }) {

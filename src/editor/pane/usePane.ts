@@ -1,6 +1,6 @@
 // What the elevation shows, worked out from the workbench: the face in focus, its ring, the stretch the hand is on.
 
-import { useMemo, useSyncExternalStore } from "react";
+import { useDeferredValue, useMemo, useState, useSyncExternalStore } from "react";
 import type { FilledWith } from "../../fill/choices.ts";
 import type { FilledUnit } from "../../fill/fillUnit.ts";
 import type { UnitDocument } from "../../plan/document.ts";
@@ -30,15 +30,22 @@ export function unitOf(document: UnitDocument): Unit {
   return unit;
 }
 
+export interface PaneAsk {
+  readonly focus: PaneFocus | null;
+  readonly selection: Selection;
+  /** Whether the page may work a fill out that came without its drafts: not while a hand moves. */
+  readonly mayFill: boolean;
+}
+
 /** Null while there is nothing filled to show. */
 export function paneView(
   bench: Workbench,
   inView: InView,
-  { focus, selection }: { readonly focus: PaneFocus | null; readonly selection: Selection },
+  { focus, selection, mayFill }: PaneAsk,
 ): PaneView | null {
   const { live, document, unit, isStale } = inView;
   if (live === null || isStale) return null;
-  const filled: FilledUnit | null = bench.fills.whole(document, unit, live.kit);
+  const filled: FilledUnit | null = bench.fills.whole(document, unit, live.kit, mayFill);
   if (filled === null) return null;
   const wall = selectedWall(unit, selection.items);
   const kept = focusOn(focus, { unit: unit.id, faces: filled.fill.faces, wall });
@@ -51,13 +58,22 @@ export function paneView(
 /** The view of the moment, for what a key does. */
 export function paneViewNow(bench: Workbench, inView: InView): PaneView | null {
   const { selection } = bench.editor.get().session;
-  return paneView(bench, inView, { focus: bench.focus.get(), selection });
+  return paneView(bench, inView, { focus: bench.focus.get(), selection, mayFill: true });
 }
 
+/** The plan is drawn first, then the pane; while a hand moves a slow plan, it shows what was there before. */
 export function usePane(): PaneView | null {
   const bench = useBench();
-  const inView = useInView();
-  const { selection } = useEditorState().session;
+  const inView = useDeferredValue(useInView());
+  const { selection, preview } = useEditorState().session;
   const focus = useSyncExternalStore(bench.focus.subscribe, bench.focus.get);
-  return useMemo(() => paneView(bench, inView, { focus, selection }), [bench, inView, focus, selection]);
+  const mayFill = preview === null;
+  const view = useMemo(
+    () => paneView(bench, inView, { focus, selection, mayFill }),
+    [bench, inView, focus, selection, mayFill],
+  );
+  const [last, setLast] = useState(view);
+  if (view !== null && view !== last) setLast(view);
+  const isOfUnit = last !== null && last.inView.unit.id === inView.unit.id;
+  return view ?? (isOfUnit && inView.live !== null ? last : null);
 }

@@ -178,7 +178,7 @@ export const engineerEnglish = {
   "kit.column-price": "Price",
   "kit.column-standard": "Standard",
   "kit.column-hand": "Hand",
-  "kit.column-stays": "Stays, pours",
+  "kit.column-stays": "Stays",
   "kit.column-width": "Width",
   "kit.column-height": "Height",
   "kit.column-length": "Length",
