@@ -7,6 +7,8 @@ import "./theme/plan.css";
 import "./theme/chrome.css";
 import "./theme/panels.css";
 import "./theme/pane.css";
+import "./theme/because.css";
+import "./theme/underlay.css";
 import { PlanCanvas } from "./canvas/PlanCanvas.tsx";
 import { useKeyboard } from "./canvas/useKeyboard.ts";
 import { useTheme } from "./canvas/usePalette.ts";
