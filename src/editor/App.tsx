@@ -1,4 +1,4 @@
-// The page: loads what the fill needs, opens the sample, and puts the parts of the screen in their places.
+// The page: opens the project that was in hand last, and puts the parts of the screen in their places.
 
 import { lazy, Suspense, useEffect, useState } from "react";
 import "./theme/tokens.css";
@@ -9,6 +9,7 @@ import "./theme/panels.css";
 import "./theme/pane.css";
 import "./theme/because.css";
 import "./theme/underlay.css";
+import "./theme/desk.css";
 import { PlanCanvas } from "./canvas/PlanCanvas.tsx";
 import { useKeyboard } from "./canvas/useKeyboard.ts";
 import { useTheme } from "./canvas/usePalette.ts";
@@ -20,20 +21,21 @@ import { ToolOptions } from "./chrome/ToolOptions.tsx";
 import { ToolRail } from "./chrome/ToolRail.tsx";
 import { TopBar } from "./chrome/TopBar.tsx";
 import { WidthsInUse } from "./chrome/WidthsInUse.tsx";
-import { openWorkbench } from "./live/openWorkbench.ts";
+import { DeskNotices } from "./desk/DeskNotices.tsx";
+import { DeskProvider } from "./desk/useDesk.tsx";
+import { type OpenedPage, openPage } from "./live/openPage.ts";
 import { BenchProvider, useScreen } from "./live/useWorkbench.tsx";
-import type { Workbench } from "./live/workbench.ts";
 import { Pane } from "./pane/Pane.tsx";
 import { UnderlayPanel } from "./underlay/UnderlayPanel.tsx";
 
 export function App() {
-  const [bench, setBench] = useState<Workbench | null>(null);
+  const [opened, setOpened] = useState<OpenedPage | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   useEffect(() => {
     let isWanted = true;
-    openWorkbench().then(
-      (opened) => {
-        if (isWanted) setBench(opened);
+    openPage().then(
+      (page) => {
+        if (isWanted) setOpened(page);
       },
       (reason: unknown) => setFailure(String(reason)),
     );
@@ -42,10 +44,12 @@ export function App() {
     };
   }, []);
   if (failure !== null) return <p className="failure">{failure}</p>;
-  if (bench === null) return null;
+  if (opened === null) return null;
   return (
-    <BenchProvider bench={bench}>
-      <Page />
+    <BenchProvider bench={opened.bench}>
+      <DeskProvider {...opened}>
+        <Page />
+      </DeskProvider>
     </BenchProvider>
   );
 }
@@ -77,6 +81,7 @@ function Page() {
           <WidthsInUse />
           <Readouts />
           <Notes />
+          <DeskNotices />
           <UnderlayPanel />
           <Kit />
         </div>

@@ -91,6 +91,7 @@ export const COMMANDS: readonly Command[] = [
   command("command.zoom-out", "\u2212"),
   command("command.next-region", "F6"),
   command("command.find", "Ctrl+K"),
+  command("command.projects", "Shift+O"),
   command("command.save-file", "Ctrl+S"),
   command("command.open-file", "Ctrl+O"),
 ];

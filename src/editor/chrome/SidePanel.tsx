@@ -1,5 +1,6 @@
 // The panel at the right that is called and sent away; it pushes the plan aside and covers nothing.
 
+import { ProjectsPanel } from "../desk/ProjectsPanel.tsx";
 import { useScreen } from "../live/useWorkbench.tsx";
 import { ProblemsList } from "./ProblemsList.tsx";
 import { ThingsList } from "./ThingsList.tsx";
@@ -11,6 +12,8 @@ export function SidePanel() {
       return <ProblemsList />;
     case "things":
       return <ThingsList />;
+    case "projects":
+      return <ProjectsPanel />;
     default:
       return null;
   }

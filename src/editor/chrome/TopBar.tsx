@@ -1,6 +1,7 @@
 // The bar over the plan: project and unit, the figures, problems, the search for commands, whether all is saved.
 
 import { listed } from "../../plan/document.ts";
+import { useDeskState } from "../desk/useDesk.tsx";
 import { REGION, run } from "../live/actions.ts";
 import { useSaved } from "../live/persist.ts";
 import { useBench, useEditorState, useInView, useScreen, useSpeech } from "../live/useWorkbench.tsx";
@@ -18,6 +19,7 @@ export function TopBar() {
       <Scoreboard />
       <ProblemsButton />
       <FindButton />
+      <OtherTabs />
       <SavedState />
     </header>
   );
@@ -26,11 +28,22 @@ export function TopBar() {
 function ProjectName() {
   const bench = useBench();
   const { history, session } = useEditorState();
+  const { panel } = useScreen();
   const { t } = useSpeech();
   const units = listed(history.doc.units);
   return (
     <div className="project">
-      <h1>{history.doc.name}</h1>
+      <h1>
+        <button
+          type="button"
+          className="project-name"
+          aria-expanded={panel === "projects"}
+          title={commandTip("command.projects", t)}
+          onClick={() => run(bench, "command.projects")}
+        >
+          {history.doc.name === "" ? t(words("projects.nameless")) : history.doc.name}
+        </button>
+      </h1>
       <span aria-hidden="true">/</span>
       {units.length < 2 ? (
         <span className="unit-name">{units[0]?.name ?? ""}</span>
@@ -90,6 +103,17 @@ function FindButton() {
       <span>{t(words("command.find"))}</span>
       <kbd>Ctrl K</kbd>
     </button>
+  );
+}
+
+function OtherTabs() {
+  const { seat } = useDeskState();
+  const { t } = useSpeech();
+  if (seat.others === 0) return null;
+  return (
+    <span className="others" role="status">
+      {t(words("notice.others", { count: seat.others }))}
+    </span>
   );
 }
 

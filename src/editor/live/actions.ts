@@ -166,6 +166,7 @@ function screenCommands(bench: Workbench, screen: Screen): Calls {
     "command.find": change({ isFinding: !screen.isFinding }),
     "command.elevation": change({ isPaneOpen: !screen.isPaneOpen }),
     "command.problems": change({ panel: screen.panel === "problems" ? null : "problems" }),
+    "command.projects": change({ panel: screen.panel === "projects" ? null : "projects" }),
     "command.things": change({ panel: screen.panel === "things" ? null : "things" }),
     "command.kit": change({ isKitOpen: !screen.isKitOpen }),
     "command.underlay": change({ isUnderlayOpen: !screen.isUnderlayOpen }),

@@ -12,7 +12,7 @@ export interface Screen {
   readonly isPaneOpen: boolean;
   /** Height of the pane under its header, px. */
   readonly paneHeight: number;
-  readonly panel: "problems" | "things" | null;
+  readonly panel: "problems" | "things" | "projects" | null;
   /** Number of the problem chosen in the list. */
   readonly problem: number | null;
   readonly isFinding: boolean;

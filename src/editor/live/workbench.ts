@@ -52,7 +52,9 @@ export function createWorkbench(document: PlanDocument, fills: LiveFillSource): 
   const editor = createStore(startEditor(document));
   let steps: Steps = { current: document, before: null };
   editor.subscribe(() => {
-    steps = stepsAfter(steps, editor.get().history.doc);
+    const { doc, past, future } = editor.get().history;
+    const isJustOpened = past.length === 0 && future.length === 0;
+    steps = stepsAfter(isJustOpened ? { current: doc, before: null } : steps, doc);
   });
   const pointer = createStore<Pointer>({ at: null, byKeys: false });
   return {

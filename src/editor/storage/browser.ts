@@ -1,6 +1,6 @@
 // The browser behind the desk and the file port: the only file here that reaches for it.
 
-import { openDatabase } from "./database.ts";
+import { type OpenedDatabase, openDatabase } from "./database.ts";
 import type { DeskHost, Persistence } from "./desk.ts";
 import type { FileHandle, FileHost } from "./files.ts";
 import type { Channel, Locks, TabHost, TabMessage } from "./tabs.ts";
@@ -8,7 +8,7 @@ import type { Channel, Locks, TabHost, TabMessage } from "./tabs.ts";
 /** The desk of this page. */
 export function browserDesk(): DeskHost {
   return {
-    openDatabase: (onClosed) => openDatabase(onClosed),
+    openDatabase: (onClosed) => Promise.race([openDatabase(onClosed), noAnswer()]),
     tabs: browserTabs(),
     now: () => Date.now(),
     freshId: freshName,
@@ -21,6 +21,13 @@ export function browserDesk(): DeskHost {
       write: (id) => history.replaceState(history.state, "", id === null ? location.pathname : `#${id}`),
     },
   };
+}
+
+const PATIENCE = 5000; // ms; the page is not kept waiting for a store that does not open
+
+async function noAnswer(): Promise<OpenedDatabase> {
+  await new Promise((resolve) => setTimeout(resolve, PATIENCE));
+  return { status: "failed", fault: { kind: "unavailable", reason: "the store does not answer" } };
 }
 
 // Also where the page was not loaded over a secure connection, and the browser makes no identifiers.

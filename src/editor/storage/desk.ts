@@ -52,12 +52,15 @@ export interface DeskState {
   readonly damaged: DamagedProject | null;
 }
 
+/** `isOther`: another project, not another state of the one in hand. */
+export type ReplacedListener = (document: PlanDocument, isOther: boolean) => void;
+
 export interface Desk {
   readonly state: Store<DeskState>;
   /** Takes note of the document in hand, after every change of it. A tab that only reads keeps nothing. */
   readonly keep: (document: PlanDocument) => void;
   /** Calls `listener` with a document that takes the place of the one in hand. Returns the way to stop. */
-  readonly onReplaced: (listener: (document: PlanDocument) => void) => () => void;
+  readonly onReplaced: (listener: ReplacedListener) => () => void;
   readonly list: () => Promise<readonly StoredProject[]>;
   /** Puts the project in hand away and opens another. `giveUp`: even if what was done last could not be saved. */
   readonly open: (id: string, giveUp?: boolean) => Promise<OpenedProject["status"] | "unsaved">;
@@ -92,7 +95,7 @@ const ALONE: SeatState = { role: "writing", others: 0 };
 interface Room {
   readonly host: DeskHost;
   readonly state: Store<DeskState>;
-  readonly listeners: Set<(document: PlanDocument) => void>;
+  readonly listeners: Set<ReplacedListener>;
   readonly autosave: Autosave;
   database: OpenedDatabase;
   inHand: InHand;
@@ -151,7 +154,7 @@ function deskOf(room: Room): Desk {
     create: async (project, giveUp = false) => {
       if (!(await putAway(room, giveUp))) return "unsaved";
       room.host.address.write(null);
-      replace(room, projectToDocument(project));
+      replace(room, projectToDocument(project), true);
       autosave.force();
       await autosave.settled();
       return "open";
@@ -217,9 +220,9 @@ function askOnce(room: Room): void {
   );
 }
 
-function replace({ autosave, listeners }: Room, next: PlanDocument): void {
+function replace({ autosave, listeners }: Room, next: PlanDocument, isOther: boolean): void {
   autosave.rest(next);
-  for (const listener of [...listeners]) listener(next);
+  for (const listener of [...listeners]) listener(next, isOther);
 }
 
 // Reads the record again if somebody else has written it.
@@ -230,7 +233,7 @@ async function refresh(room: Room, mine: InHand, evenIfKnown = false): Promise<v
   if (opened.revision === mine.revision && !evenIfKnown) return;
   mine.revision = opened.revision;
   mine.pictures = opened.pictures;
-  replace(room, projectToDocument(opened.project));
+  replace(room, projectToDocument(opened.project), false);
 }
 
 async function sit(room: Room, mine: InHand, id: string): Promise<void> {
@@ -285,7 +288,7 @@ async function openOther(
   if (opened.status !== "open") return opened.status;
   if (!(await putAway(room, giveUp))) return "unsaved";
   room.inHand = inHandOf(id, opened);
-  replace(room, projectToDocument(opened.project));
+  replace(room, projectToDocument(opened.project), true);
   await sit(room, room.inHand, id);
   return "open";
 }

@@ -15,7 +15,7 @@ export const PROJECT_FILE: FileKind = {
   extensions: [".json"],
 };
 
-/** A file on the person's disk that can be written again without asking. */
+/** A file on the person's disk. */
 export interface FileHandle {
   readonly name: string;
   readonly getFile: () => Promise<File>;
@@ -26,25 +26,19 @@ export interface FileHandle {
 }
 
 export type OpenedFile =
-  | {
-      readonly status: "opened";
-      readonly name: string;
-      readonly text: string;
-      readonly handle: FileHandle | null;
-    }
+  | { readonly status: "opened"; readonly name: string; readonly text: string }
   | { readonly status: "cancelled" }
   | { readonly status: "failed"; readonly reason: string };
 
 export type SavedFile =
-  /** `handle` null: handed to the browser's downloads. */
-  | { readonly status: "saved"; readonly name: string; readonly handle: FileHandle | null }
+  | { readonly status: "saved"; readonly name: string }
   | { readonly status: "cancelled" }
   | { readonly status: "failed"; readonly reason: string };
 
 export interface FilePort {
   /** Lets the person choose a file and reads it. Must be called by a click or a key. */
   readonly open: (kind: FileKind) => Promise<OpenedFile>;
-  /** Saves to `to` where it is given, else lets the person say where. */
+  /** Lets the person say where, or hands the file to the browser's downloads. */
   readonly save: (file: FileToSave) => Promise<SavedFile>;
 }
 
@@ -52,7 +46,6 @@ export interface FileToSave {
   readonly kind: FileKind;
   readonly name: string;
   readonly text: string;
-  readonly to: FileHandle | null;
 }
 
 /** What of the browser is used; the dialogs are null where it has none. */
@@ -95,10 +88,9 @@ export function createFilePort(host: FileHost): FilePort {
         showOpen = null;
       }
       const file = await host.chooseByInput([...kind.extensions, kind.mime].join(","));
-      return file === null ? { status: "cancelled" } : readFile(file, null);
+      return file === null ? { status: "cancelled" } : readFile(file);
     },
-    save: async ({ kind, name, text, to }) => {
-      if (to !== null) return writeHandle(to, text);
+    save: async ({ kind, name, text }) => {
       if (showSave !== null) {
         const show = showSave;
         const asked = await dialog(() => show({ types: typesOf(kind), suggestedName: name }));
@@ -107,7 +99,7 @@ export function createFilePort(host: FileHost): FilePort {
         showSave = null;
       }
       host.download(name, text, kind.mime);
-      return { status: "saved", name, handle: null };
+      return { status: "saved", name };
     },
   };
 }
@@ -122,17 +114,17 @@ function typesOf({ description, mime, extensions }: FileKind): readonly object[]
 
 async function readHandle(handle: FileHandle): Promise<OpenedFile> {
   try {
-    return await readFile(await handle.getFile(), handle);
+    return await readFile(await handle.getFile());
   } catch (reason) {
     return { status: "failed", reason: String(reason) };
   }
 }
 
 /** Reads a file that was chosen or dropped. */
-export async function readFile(file: File, handle: FileHandle | null): Promise<OpenedFile> {
+export async function readFile(file: File): Promise<OpenedFile> {
   if (file.size > LARGEST) return { status: "failed", reason: "the file is larger than 256 MB" };
   try {
-    return { status: "opened", name: file.name, text: await file.text(), handle };
+    return { status: "opened", name: file.name, text: await file.text() };
   } catch (reason) {
     return { status: "failed", reason: String(reason) };
   }
@@ -143,7 +135,7 @@ async function writeHandle(handle: FileHandle, text: string): Promise<SavedFile>
     const stream = await handle.createWritable();
     await stream.write(text);
     await stream.close();
-    return { status: "saved", name: handle.name, handle };
+    return { status: "saved", name: handle.name };
   } catch (reason) {
     return { status: "failed", reason: String(reason) };
   }

@@ -5,6 +5,7 @@
 
 import { engineerEnglish } from "./enEngineer.ts";
 import { screenEnglish } from "./enScreen.ts";
+import { storageEnglish } from "./enStorage.ts";
 
 /** A text, or a pair chosen by the value `count`. */
 export type Phrase = string | { readonly one: string; readonly other: string };
@@ -12,6 +13,7 @@ export type Phrase = string | { readonly one: string; readonly other: string };
 export const english = {
   ...engineerEnglish,
   ...screenEnglish,
+  ...storageEnglish,
 
   "tool.select": "Select",
   "tool.wall": "Wall",
