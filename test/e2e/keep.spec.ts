@@ -146,7 +146,7 @@ test("projects are renamed, opened and deleted from the list", async ({ page }) 
   await page.getByRole("button", { name: "Open Mine" }).click();
   await expect(page.locator(".project-name")).toHaveText("Mine");
   await page.getByRole("button", { name: `Delete ${name}`, exact: true }).click();
-  await page.getByRole("button", { name: `Delete ${name} for good` }).click();
+  await page.getByRole("button", { name: `Delete for good: ${name}` }).click();
   await expect(page.locator(".projects > li")).toHaveCount(0);
   await page.reload();
   await expect(page.locator(".project-name")).toHaveText("Mine");

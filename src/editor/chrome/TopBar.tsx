@@ -109,7 +109,8 @@ function FindButton() {
 function OtherTabs() {
   const { seat } = useDeskState();
   const { t } = useSpeech();
-  if (seat.others === 0) return null;
+  // A tab that reads is told over the plan.
+  if (seat.others === 0 || seat.role === "reading") return null;
   return (
     <span className="others" role="status">
       {t(words("notice.others", { count: seat.others }))}

@@ -137,10 +137,11 @@ function Stored({ stored, onDeleted }: StoredProps) {
       <button
         type="button"
         className={isSure ? "delete sure" : "delete"}
+        aria-label={t(words(isSure ? "projects.delete-this-sure" : "projects.delete-this", { name }))}
         onClick={remove}
         onBlur={() => setSure(false)}
       >
-        {t(words(isSure ? "projects.delete-sure" : "projects.delete", { name }))}
+        {t(words(isSure ? "projects.delete-sure" : "projects.delete"))}
       </button>
     </li>
   );

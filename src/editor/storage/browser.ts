@@ -85,7 +85,20 @@ export function browserFiles(): FileHost {
     showSave: save === undefined ? null : (options) => save.call(window, options),
     chooseByInput,
     download,
+    watchFocus,
     clock: () => performance.now(),
+  };
+}
+
+function watchFocus(): () => boolean {
+  let hasLost = false;
+  const lose = () => {
+    hasLost = true;
+  };
+  addEventListener("blur", lose, { once: true });
+  return () => {
+    removeEventListener("blur", lose);
+    return hasLost;
   };
 }
 

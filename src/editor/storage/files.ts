@@ -55,26 +55,32 @@ export interface FileHost {
   /** Lets the person choose by an input; null = cancelled. */
   readonly chooseByInput: (accept: string) => Promise<File | null>;
   readonly download: (name: string, text: string, mime: string) => void;
-  /** Milliseconds, for telling a person's cancel from a dialog that never showed. */
+  /** Begins to watch whether the window loses the focus, as it does to a dialog; returns what it has seen. */
+  readonly watchFocus: () => () => boolean;
+  /** Milliseconds. */
   readonly clock: () => number;
 }
 
 /** Longest file that is read: as long as the longest text the reader takes, in bytes. */
 const LARGEST = 256_000_000;
-/** Nobody closes a dialog sooner than this after it was asked for, ms. */
-const FASTEST_CANCEL = 120;
+/** A cancel that comes later than this is a person's even where the window was not seen to lose the focus, ms. */
+const LATEST_REFUSAL = 1500;
 
 export function createFilePort(host: FileHost): FilePort {
   // A browser whose dialogs never show is not asked again.
   let { showOpen, showSave } = host;
   const dialog = async <T>(show: () => Promise<T>): Promise<Asked<T>> => {
     const start = host.clock();
+    const hasLostFocus = host.watchFocus();
     try {
       return { status: "chosen", value: await show() };
     } catch (reason) {
       const isCancel = reason instanceof DOMException && reason.name === "AbortError";
-      const isPerson = host.clock() - start >= FASTEST_CANCEL;
+      // Some browsers answer "cancelled" without having shown anything.
+      const isPerson = hasLostFocus() || host.clock() - start > LATEST_REFUSAL;
       return { status: isCancel && isPerson ? "cancelled" : "no-dialog" };
+    } finally {
+      hasLostFocus(); // ends the watch
     }
   };
   return {

@@ -15,8 +15,10 @@ export const storageEnglish = {
   "projects.open-file": "Open a file",
   "projects.save-file": "Save as a file",
   "projects.open": "Open {name}",
-  "projects.delete": "Delete {name}",
-  "projects.delete-sure": "Delete {name} for good",
+  "projects.delete": "Delete",
+  "projects.delete-sure": "Delete for good",
+  "projects.delete-this": "Delete {name}",
+  "projects.delete-this-sure": "Delete for good: {name}",
   "projects.kept": "The browser has agreed to keep these projects.",
   "projects.may-be-cleared":
     "The browser may clear these projects when it runs short of room. Save what matters as a file, too.",

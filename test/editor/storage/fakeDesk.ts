@@ -45,17 +45,12 @@ export interface Tab {
   /** Takes a step that renames the project. */
   readonly step: (name: string) => void;
   readonly address: () => string | null;
-  readonly host: DeskHost;
 }
 
-export async function openTab(
-  on: Machine,
-  tab: string,
-  address: string | null = null,
-  change: Partial<DeskHost> = {},
-): Promise<Tab> {
+/** The host of a tab of the machine. */
+export function hostOf(on: Machine, tab: string, address: string | null = null): DeskHost {
   let at = address;
-  const host: DeskHost = {
+  return {
     openDatabase: (onClosed) => openDatabase(onClosed, on.name),
     tabs: on.browser.host(tab),
     now: () => {
@@ -76,8 +71,16 @@ export async function openTab(
         at = id;
       },
     },
-    ...change,
   };
+}
+
+export async function openTab(
+  on: Machine,
+  tab: string,
+  address: string | null = null,
+  change: Partial<DeskHost> = {},
+): Promise<Tab> {
+  const host = { ...hostOf(on, tab, address), ...change };
   const { desk, document } = await openDesk(host, sample);
   let inHand = document;
   desk.onReplaced((next) => {
@@ -86,12 +89,11 @@ export async function openTab(
   });
   return {
     desk,
-    host,
     document: () => inHand,
     step: (name) => {
       inHand = { ...inHand, name };
       desk.keep(inHand);
     },
-    address: () => at,
+    address: host.address.read,
   };
 }

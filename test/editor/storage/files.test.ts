@@ -17,8 +17,15 @@ interface Disk extends FileHost {
 
 const abort = () => new DOMException("cancelled", "AbortError");
 
-/** `after`: how long the dialog is there before `answer`, ms. */
-function disk(dialog: "works" | "none" | { readonly after: number; readonly fails: unknown }): Disk {
+interface Refusal {
+  readonly fails: unknown;
+  /** How long after it was asked for, ms. */
+  readonly after: number;
+  /** Whether the window lost the focus to it. */
+  readonly showed: boolean;
+}
+
+function disk(dialog: "works" | "none" | Refusal): Disk {
   let time = 0;
   const log: string[] = [];
   const handle: FileHandle = {
@@ -51,6 +58,7 @@ function disk(dialog: "works" | "none" | { readonly after: number; readonly fail
     download: (name, text) => {
       log.push(`download ${name} ${text}`);
     },
+    watchFocus: () => () => typeof dialog === "object" && dialog.showed,
     clock: () => time,
   };
   return made;
@@ -74,8 +82,11 @@ describe("a browser with file dialogs", () => {
     expect(at.text).toBe("mine");
   });
 
-  it("leaves all as it is where the person closes the dialog", async () => {
-    const at = disk({ after: 900, fails: abort() });
+  it.each([
+    { why: "closes the dialog", refusal: { fails: abort(), after: 40, showed: true } },
+    { why: "takes long over it", refusal: { fails: abort(), after: 4000, showed: false } },
+  ])("leaves all as it is where the person $why", async ({ refusal }) => {
+    const at = disk(refusal);
     const port = createFilePort(at);
     expect(await port.open(PROJECT_FILE)).toEqual({ status: "cancelled" });
     expect(await port.save(toSave)).toEqual({ status: "cancelled" });
@@ -85,9 +96,15 @@ describe("a browser with file dialogs", () => {
 
 describe("a browser whose dialogs do not work", () => {
   it.each([
-    { why: "closes them before anybody could", dialog: { after: 3, fails: abort() } },
-    { why: "forbids them", dialog: { after: 0, fails: new DOMException("no", "SecurityError") } },
-    { why: "fails in another way, however late", dialog: { after: 900, fails: new TypeError("no") } },
+    { why: "never shows them", dialog: { fails: abort(), after: 300, showed: false } },
+    {
+      why: "forbids them",
+      dialog: { fails: new DOMException("no", "SecurityError"), after: 0, showed: false },
+    },
+    {
+      why: "fails in another way, however late",
+      dialog: { fails: new TypeError("no"), after: 9000, showed: true },
+    },
   ])("that $why opens by an input and saves by a download, and is not asked again", async ({ dialog }) => {
     const at = disk(dialog);
     const port = createFilePort(at);
