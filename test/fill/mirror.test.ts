@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { mirrorFill } from "../../src/fill/mirror.ts";
 import type { FilledFace, UnitFill } from "../../src/fill/result.ts";
 import { demoKit } from "../../src/kit/demo.ts";
-import type { Kit } from "../../src/kit/kit.ts";
+import type { Kit, Piece } from "../../src/kit/kit.ts";
 import { auditAny } from "../support/audit.ts";
 import { fillOne } from "../support/filled.ts";
 import { filled, sampleProject } from "../support/samples.ts";
@@ -71,13 +71,10 @@ describe("a mirrored pour", () => {
 
 /** The demo kit with its brace in a left and a right hand. */
 function handedKit(): Kit {
-  const pieces = demoKit.pieces.flatMap((piece) =>
-    piece.family === "brace"
-      ? [
-          { ...piece, code: "Brace-left", hand: "left" as const },
-          { ...piece, code: "Brace-right", hand: "right" as const },
-        ]
-      : [piece],
-  );
-  return { ...demoKit, pieces };
+  const others = demoKit.pieces.filter(({ family }) => family !== "brace");
+  const brace: Piece | undefined = demoKit.pieces.find(({ family }) => family === "brace");
+  if (brace === undefined) throw new Error("the demo kit has a brace");
+  const left: Piece = { ...brace, code: "Brace-left", hand: "left" };
+  const right: Piece = { ...brace, code: "Brace-right", hand: "right" };
+  return { ...demoKit, pieces: [...others, left, right] };
 }
