@@ -1,6 +1,8 @@
 // The page opens filled, asks nothing of the network, and goes on without one.
 
+import { readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "@playwright/test";
+import { openPage } from "./planPage.ts";
 
 test("opens on the filled sample, asks nobody else, and works offline", async ({ page, context }) => {
   const elsewhere: string[] = [];
@@ -26,4 +28,44 @@ test("opens on the filled sample, asks nobody else, and works offline", async ({
 
   expect(elsewhere).toEqual([]);
   expect(complaints).toEqual([]);
+});
+
+test("may ask nobody else, whatever asks", async ({ page }) => {
+  await openPage(page);
+  const refused = await page.evaluate(async () => {
+    const broken: string[] = [];
+    document.addEventListener("securitypolicyviolation", (event) => broken.push(event.effectiveDirective));
+    await fetch("http://127.0.0.1:9/").catch(() => {});
+    const image = new Image();
+    await new Promise((resolve) => {
+      image.onerror = resolve;
+      image.src = "http://127.0.0.1:9/picture.png";
+    });
+    return broken;
+  });
+  expect(refused).toEqual(["connect-src", "img-src"]);
+});
+
+test("a later version waits until it is asked for", async ({ page }) => {
+  await openPage(page);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => true));
+  await page.reload();
+  const worker = "dist/sw.js";
+  const before = readFileSync(worker, "utf8");
+  try {
+    writeFileSync(worker, `${before}\n// later`);
+    await page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.getRegistration();
+      await registration?.update();
+    });
+    const notice = page.getByRole("status").filter({ hasText: "A later version" });
+    await expect(notice).toBeVisible();
+    const loaded = page.waitForEvent("load");
+    await notice.getByRole("button", { name: "Load the page anew" }).click();
+    await loaded;
+    await expect(page.locator(".plan")).not.toHaveAttribute("data-pieces", "");
+    await expect(notice).toBeHidden();
+  } finally {
+    writeFileSync(worker, before);
+  }
 });

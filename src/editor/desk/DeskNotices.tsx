@@ -1,12 +1,13 @@
 // What has to be said about keeping the project, over the plan and with the ways out beside it: another tab, no room,
 // a browser that keeps nothing, a project that cannot be read.
 
-import type { ReactNode } from "react";
+import { type ReactNode, useSyncExternalStore } from "react";
 import { changeScreen, REGION } from "../live/actions.ts";
 import { useBench, useSpeech } from "../live/useWorkbench.tsx";
 import type { StorageFault } from "../storage/database.ts";
 import type { DeskState } from "../storage/desk.ts";
 import { type Words, words } from "../words/say.ts";
+import { newVersion } from "./newVersion.ts";
 import { saveAsFile, saveText } from "./projectFiles.ts";
 import { useDesk, useDeskState } from "./useDesk.tsx";
 
@@ -14,11 +15,13 @@ export function DeskNotices() {
   const state = useDeskState();
   const { asked } = useDesk();
   const { t } = useSpeech();
+  const load = useSyncExternalStore(newVersion.subscribe, newVersion.get);
   const notices = [
     asked === null ? null : <Unsaved key="unsaved" goOn={asked} />,
     state.damaged === null ? null : <Damaged key="damaged" damaged={state.damaged} />,
     state.save.status === "failed" ? <NotKept key="fault" fault={state.save.fault} /> : null,
     state.seat.role === "reading" ? <Reading key="reading" /> : null,
+    load === null ? null : <NewVersion key="version" load={load} />,
   ].filter((notice) => notice !== null);
   if (notices.length === 0) return null;
   return (
@@ -96,6 +99,15 @@ function Reading() {
   return (
     <Notice said={words("notice.reading")} isGrave={false}>
       <Way name={words("notice.take-over")} onTake={() => void desk.takeOver()} />
+    </Notice>
+  );
+}
+
+function NewVersion({ load }: { load: () => void }) {
+  return (
+    <Notice said={words("notice.version")} isGrave={false}>
+      <Way name={words("notice.load-anew")} onTake={load} />
+      <Way name={words("notice.close")} onTake={() => newVersion.set(() => null)} />
     </Notice>
   );
 }

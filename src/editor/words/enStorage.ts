@@ -50,6 +50,8 @@ export const storageEnglish = {
   "notice.damaged": "The project {name} cannot be read, and is left as it is. {fault}",
   "notice.unsaved":
     "The last changes of this project are not kept. Save it as a file first, or give them up.",
+  "notice.version":
+    "A later version of Panelwright is ready. Loading it keeps the project, not the steps to undo.",
   "notice.others": { one: "Open in another tab, too", other: "Open in {count} other tabs, too" },
 
   "notice.save-file": "Save as a file",
