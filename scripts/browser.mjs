@@ -9,7 +9,10 @@ const PLACES = [
   "/usr/bin/chromium",
   "/usr/bin/chromium-browser",
   "/usr/bin/google-chrome",
+  "/usr/bin/google-chrome-stable",
   "/snap/bin/chromium",
+  "/Applications/Chromium.app/Contents/MacOS/Chromium",
+  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
 ];
 
 /** No network of its own, no card, and root may start it. */
@@ -31,7 +34,8 @@ export function findChromium() {
 }
 
 function installChromium() {
-  const sudo = process.getuid?.() === 0 ? [] : ["sudo"];
+  // Without a password at hand it is better to say what is missing than to wait for one.
+  const sudo = process.getuid?.() === 0 ? [] : ["sudo", "-n"];
   for (const step of [
     ["apt-get", "update", "-qq"],
     ["apt-get", "install", "-y", "-qq", "chromium"],
@@ -50,7 +54,8 @@ if (import.meta.filename === process.argv[1]) {
   const found = findChromium();
   if (found === null) {
     console.error(
-      "The browser tests need Chromium and it could not be installed: install it, or give its path in CHROMIUM_PATH.",
+      "The browser tests need Chromium and it could not be installed: install it (on Debian: apt-get install chromium), " +
+        "or give its path in CHROMIUM_PATH.",
     );
     process.exitCode = 1;
   } else {

@@ -29,7 +29,6 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     "react",
     "react-dom",
     "konva",
-    "react-konva",
     "immer",
     "rbush",
     "idb",
