@@ -56,72 +56,37 @@ interface Running extends Waiting {
 
 /** Makes a client. `start` begins a worker that tells its events to the listeners given. */
 export function createFillClient(start: (events: WorkerEvents) => WorkerPort): FillClient {
-  let worker: WorkerPort | null = null;
   let running: Running | null = null;
   let waiting: Waiting | null = null;
   let jobs = 0;
-  let kits = 0;
-  let sent: { readonly kit: Kit; readonly number: number } | null = null;
   let newest = Number.NEGATIVE_INFINITY;
 
-  const drop = () => {
-    worker?.terminate();
-    worker = null;
-    sent = null;
-  };
   const settleAll = (answer: FillAnswer) => {
     const left = [running, waiting];
     running = null;
     waiting = null;
     for (const each of left) each?.settle(answer);
   };
-  const fail = (reason: string) => {
-    drop();
-    settleAll({ status: "no-worker", reason });
-  };
-  const begun = (): WorkerPort => {
-    const events: WorkerEvents = {
-      onAnswer: (answer) => {
-        if (worker !== own) return; // the last word of a worker that has been ended
-        finish(answer);
-      },
-      onFailure: (reason) => {
-        if (worker === own) fail(reason);
-      },
-    };
-    const own = start(events);
-    return own;
-  };
-  const kitNumber = (port: WorkerPort, kit: Kit): number => {
-    if (sent?.kit === kit) return sent.number;
-    kits += 1;
-    port.send({ kind: "kit", kit: kits, value: kit });
-    sent = { kit, number: kits };
-    return kits;
-  };
+  const crew = createCrew(start, {
+    onAnswer: (answer) => {
+      if (running?.job !== answer.job) return;
+      const { settle, revision } = running;
+      running = null;
+      settle(
+        answer.kind === "broken"
+          ? { status: "broken", reason: answer.reason }
+          : { status: "filled", filled: answer.filled, revision, isCurrent: revision === newest },
+      );
+      next();
+    },
+    onFailure: (reason) => settleAll({ status: "no-worker", reason }),
+  });
   const next = () => {
     if (running !== null || waiting === null) return;
     jobs += 1;
     running = { ...waiting, job: jobs };
     waiting = null;
-    const { kit, ...rest } = running.ask;
-    try {
-      worker ??= begun();
-      worker.send({ kind: "job", job: jobs, kit: kitNumber(worker, kit), ask: withoutPicture(rest) });
-    } catch (reason) {
-      fail(String(reason));
-    }
-  };
-  const finish = (answer: FromWorker) => {
-    if (running?.job !== answer.job) return;
-    const { settle, revision } = running;
-    running = null;
-    settle(
-      answer.kind === "broken"
-        ? { status: "broken", reason: answer.reason }
-        : { status: "filled", filled: answer.filled, revision, isCurrent: revision === newest },
-    );
-    next();
+    crew.send(jobs, running.ask);
   };
 
   return {
@@ -133,9 +98,62 @@ export function createFillClient(start: (events: WorkerEvents) => WorkerPort): F
         next();
       }),
     cancel: () => {
-      if (running !== null) drop();
+      if (running !== null) crew.end();
       settleAll({ status: "put-aside" });
     },
+  };
+}
+
+interface Crew {
+  /** Gives a job to the worker, which is begun where there is none. */
+  readonly send: (job: number, ask: FillAsk) => void;
+  /** Ends the worker; its last words are not heard. */
+  readonly end: () => void;
+}
+
+// The one worker there is, and the kit it has been sent.
+function createCrew(start: (events: WorkerEvents) => WorkerPort, events: WorkerEvents): Crew {
+  let worker: WorkerPort | null = null;
+  let sent: { readonly kit: Kit; readonly number: number } | null = null;
+  let kits = 0;
+
+  const end = () => {
+    worker?.terminate();
+    worker = null;
+    sent = null;
+  };
+  const fail = (reason: string) => {
+    end();
+    events.onFailure(reason);
+  };
+  const begun = (): WorkerPort => {
+    const own = start({
+      onAnswer: (answer) => {
+        if (worker === own) events.onAnswer(answer);
+      },
+      onFailure: (reason) => {
+        if (worker === own) fail(reason);
+      },
+    });
+    return own;
+  };
+  const kitNumber = (port: WorkerPort, kit: Kit): number => {
+    if (sent?.kit === kit) return sent.number;
+    kits += 1;
+    port.send({ kind: "kit", kit: kits, value: kit });
+    sent = { kit, number: kits };
+    return kits;
+  };
+  return {
+    send: (job, { kit, ...ask }) => {
+      try {
+        worker ??= begun();
+        worker.send({ kind: "job", job, kit: kitNumber(worker, kit), ask: withoutPicture(ask) });
+      } catch (reason) {
+        fail(String(reason));
+      }
+    },
+    end,
   };
 }
 

@@ -3,7 +3,9 @@
 import { type OpenedDatabase, openDatabase } from "./database.ts";
 import type { DeskHost, Persistence } from "./desk.ts";
 import type { FileHandle, FileHost } from "./files.ts";
-import type { Channel, Locks, TabHost, TabMessage } from "./tabs.ts";
+import type { Locks } from "./pen.ts";
+import type { Channel, TabMessage } from "./tabMessage.ts";
+import type { TabHost } from "./tabs.ts";
 
 /** The desk of this page. */
 export function browserDesk(): DeskHost {

@@ -8,7 +8,8 @@ import { documentToProject, projectToDocument } from "../../plan/documentProject
 import type { Project } from "../../plan/project.ts";
 import { createStore, type Store } from "../state/store.ts";
 import { type Autosave, createAutosave, type SaveState } from "./autosave.ts";
-import { faultOf, type OpenedDatabase, type ProjectDatabase, type StorageFault } from "./database.ts";
+import type { OpenedDatabase, StorageFault } from "./database.ts";
+import { type DamagedProject, firstProject, NOTHING, type Opened } from "./firstProject.ts";
 import type { Pictures } from "./pictures.ts";
 import {
   deleteProject,
@@ -34,12 +35,6 @@ export interface DeskHost {
   readonly persist: () => Promise<Persistence>;
   /** The id in the page's address, so that a tab opened anew is on its project. */
   readonly address: { readonly read: () => string | null; readonly write: (id: string | null) => void };
-}
-
-export interface DamagedProject {
-  readonly name: string;
-  readonly faults: readonly string[];
-  readonly text: string;
 }
 
 export interface DeskState {
@@ -118,7 +113,8 @@ export async function openDesk(
     room.database = { status: "failed", fault };
     set(room, { save: { status: "failed", fault } });
   });
-  const found = database.status === "open" ? await firstProject(host, database.database) : NOTHING;
+  const found =
+    database.status === "open" ? await firstProject(host.address.read(), database.database) : NOTHING;
   const document = projectToDocument(found.first?.opened.project ?? sample);
   const room: Room = {
     host,
@@ -291,31 +287,4 @@ async function openOther(
   replace(room, projectToDocument(opened.project), true);
   await sit(room, room.inHand, id);
   return "open";
-}
-
-type Opened = Extract<OpenedProject, { readonly status: "open" }>;
-
-interface Found {
-  readonly first: { readonly id: string; readonly opened: Opened } | null;
-  readonly damaged: DamagedProject | null;
-  readonly fault: StorageFault | null;
-}
-
-const NOTHING: Found = { first: null, damaged: null, fault: null };
-
-// The project of the address, else the last one opened. One that cannot be read is not passed over in silence.
-async function firstProject({ address }: DeskHost, database: ProjectDatabase): Promise<Found> {
-  const wanted = address.read();
-  try {
-    const ids = [...(wanted === null ? [] : [wanted]), ...(await listProjects(database)).map(({ id }) => id)];
-    for (const id of ids) {
-      const opened = await openProject(database, id);
-      if (opened.status === "open") return { ...NOTHING, first: { id, opened } };
-      if (opened.status === "damaged") return { ...NOTHING, damaged: opened };
-      if (opened.status === "failed") return { ...NOTHING, fault: opened.fault };
-    }
-    return NOTHING;
-  } catch (reason) {
-    return { ...NOTHING, fault: faultOf(reason) };
-  }
 }

@@ -2,7 +2,9 @@
 // same places (a stolen lock rejects the request that held it, a waiting request can be withdrawn, a tab that ends lets
 // go of everything).
 
-import type { Channel, Locks, TabHost, TabMessage } from "../../../src/editor/storage/tabs.ts";
+import type { Locks } from "../../../src/editor/storage/pen.ts";
+import type { Channel, TabMessage } from "../../../src/editor/storage/tabMessage.ts";
+import type { TabHost } from "../../../src/editor/storage/tabs.ts";
 
 interface Request {
   readonly tab: string;
