@@ -134,7 +134,10 @@ describe("another project", () => {
     await a.desk.settled();
     expect(a.bench.saved.get()).toBe("unsaved");
     await begin(a.on, { ...sample, name: "Next" });
+    await openStored(a.on, "id-2");
+    await settle();
     expect(nameIn(a.bench)).toBe("Lost");
+    expect(a.asked).toHaveLength(2);
     a.asked[0]?.();
     await settle();
     expect(nameIn(a.bench)).toBe("Next");

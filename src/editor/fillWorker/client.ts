@@ -107,7 +107,7 @@ export function createFillClient(start: (events: WorkerEvents) => WorkerPort): F
 interface Crew {
   /** Gives a job to the worker, which is begun where there is none. */
   readonly send: (job: number, ask: FillAsk) => void;
-  /** Ends the worker; its last words are not heard. */
+  /** Ends the worker. */
   readonly end: () => void;
 }
 
@@ -128,9 +128,8 @@ function createCrew(start: (events: WorkerEvents) => WorkerPort, events: WorkerE
   };
   const begun = (): WorkerPort => {
     const own = start({
-      onAnswer: (answer) => {
-        if (worker === own) events.onAnswer(answer);
-      },
+      // The last words of a worker that was ended are about a job that is over.
+      onAnswer: events.onAnswer,
       onFailure: (reason) => {
         if (worker === own) fail(reason);
       },

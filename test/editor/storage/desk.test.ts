@@ -156,6 +156,17 @@ describe("two tabs on one project", () => {
     expect(shown(b)).toBe("B: writing, saved");
   });
 
+  it("pass on what the other one has not heard of", async () => {
+    const { on, a, b } = await two();
+    on.browser.sleep("b");
+    a.step("unheard");
+    await a.desk.settled();
+    expect(shown(b)).toBe("A: reading, saved");
+    on.browser.kill("a");
+    await settle();
+    expect(shown(b)).toBe("unheard: writing, saved");
+  });
+
   it("go apart when one opens another project", async () => {
     const { a, b } = await two();
     await a.desk.create(named("Other"));

@@ -145,6 +145,22 @@ describe("taking over", () => {
     expect(roles(a, b, c).filter((role) => role === "writing")).toHaveLength(1);
   });
 
+  it("from a tab that is still reading leaves that one a reader", async () => {
+    const browser = fakeBrowser();
+    let go: () => void = () => {};
+    const slow = new Promise<void>((resolve) => {
+      go = resolve;
+    });
+    const sitting = sit(browser, "a", { beforeWriting: () => slow });
+    await settle();
+    const c = await sit(browser, "c");
+    await c.seat.takeOver();
+    go();
+    const a = await sitting;
+    await settle();
+    expect(roles(a, c)).toEqual(["reading", "writing"]);
+  });
+
   it("changes nothing for the writer itself", async () => {
     const browser = fakeBrowser();
     const a = await sit(browser, "a");
