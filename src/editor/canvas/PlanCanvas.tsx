@@ -1,18 +1,19 @@
 // The drawing: three canvas layers, the fields of its dimensions over them, and everything the hand does to it.
 
-import { useRef } from "react";
+import { useRef, useState } from "react";
 import { REGION } from "../live/actions.ts";
 import { useEditorState, useInView, useScreen, useSpeech } from "../live/useWorkbench.tsx";
 import { scenePieces } from "../scene/pieces.ts";
 import { words } from "../words/say.ts";
 import { Figures } from "./Figures.tsx";
 import { cursorFor } from "./hover.ts";
+import { PlanLayers, type PlanStage } from "./PlanLayers.tsx";
 import { RoomField } from "./RoomField.tsx";
 import { SnapNote } from "./SnapNote.tsx";
+import { useDrawingSize } from "./useDrawingSize.ts";
 import { useFigures } from "./useFigures.ts";
 import { usePainting, useScene } from "./usePainting.ts";
 import { usePointer } from "./usePointer.ts";
-import { useStage } from "./useStage.ts";
 
 export function PlanCanvas() {
   const { session } = useEditorState();
@@ -20,7 +21,8 @@ export function PlanCanvas() {
   const inView = useInView();
   const { t } = useSpeech();
   const host = useRef<HTMLDivElement>(null);
-  const stage = useStage(host);
+  const [stage, setStage] = useState<PlanStage | null>(null);
+  useDrawingSize(host);
   const scene = useScene(inView);
   const handlers = usePointer(host);
   const figures = useFigures(scene, inView);
@@ -50,7 +52,9 @@ export function PlanCanvas() {
         style={{ cursor: screen.isPanning ? "grab" : cursorFor(inView.unit, session.tool, session.hovered) }}
         {...handlers}
         onContextMenu={(event) => event.preventDefault()}
-      />
+      >
+        <PlanLayers size={screen.size} onReady={setStage} />
+      </div>
       <Figures figures={figures} />
       <SnapNote marks={marks} viewport={viewport} />
       <RoomField marks={marks} viewport={viewport} />

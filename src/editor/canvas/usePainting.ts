@@ -12,7 +12,7 @@ import { drawGrid, drawGround } from "../scene/ground.ts";
 import { drawOverlay } from "../scene/overlay.ts";
 import type { Scene } from "../scene/scene.ts";
 import type { Selection } from "../selection.ts";
-import type { PlanStage } from "./stage.ts";
+import type { PlanStage } from "./PlanLayers.tsx";
 import { usePalette, useTypeface } from "./usePalette.ts";
 
 /** Walls whose pieces are written out: those selected, and those of selected openings. */

@@ -1,31 +1,25 @@
-// The canvas in its place on the page, as large as that, and the whole plan shown when it first has a size.
+// The drawing in its place on the page, as large as that, and the whole plan shown when it first has a size.
 
-import { type RefObject, useEffect, useRef, useState } from "react";
+import { type RefObject, useEffect, useRef } from "react";
 import { changeScreen, fitPlan, isFitted } from "../live/actions.ts";
 import { useBench, useEditorState } from "../live/useWorkbench.tsx";
-import { createStage, type PlanStage } from "./stage.ts";
 
-export function useStage(host: RefObject<HTMLDivElement | null>): PlanStage | null {
+/** Measures the drawing's place and keeps the plan fitted to it as long as nobody has moved the view. */
+export function useDrawingSize(host: RefObject<HTMLDivElement | null>): void {
   const bench = useBench();
-  const [stage, setStage] = useState<PlanStage | null>(null);
   useEffect(() => {
     const element = host.current;
     if (element === null) return;
-    const built = createStage(element);
-    setStage(built);
     const measure = new ResizeObserver(() => {
       const { clientWidth: width, clientHeight: height } = element;
       if (width === 0 || height === 0) return;
       const follows = bench.screen.get().size.width === 0 || isFitted(bench);
-      built.resize(width, height);
       changeScreen(bench, { size: { width, height } });
       if (follows) fitPlan(bench);
     });
     measure.observe(element);
     return () => {
       measure.disconnect();
-      built.destroy();
-      setStage(null);
       changeScreen(bench, { size: { width: 0, height: 0 } });
     };
   }, [bench, host]);
@@ -36,5 +30,4 @@ export function useStage(host: RefObject<HTMLDivElement | null>): PlanStage | nu
     shown.current = unit;
     fitPlan(bench);
   }, [bench, unit]);
-  return stage;
 }
