@@ -74,6 +74,9 @@ export function linesOfWall(faces: readonly FormedFace[]): readonly LineOfWall[]
   return [...members.values()].map((indices) => ({ direction: directionOf(faces, indices), faces: indices }));
 }
 
+const STRAIGHT_WITHIN = 2; // mm: the tie tolerance
+const HAIR_SLOPE = 0.01; // about half a degree
+
 // The longest face gives the direction: on a drawing a hair off square it is the least uncertain.
 function directionOf(faces: readonly FormedFace[], indices: readonly number[]): Position {
   let best: FormedFace = faces[indices[0]!]!;
@@ -84,7 +87,8 @@ function directionOf(faces: readonly FormedFace[], indices: readonly number[]): 
   const dx = best.outlineFace.to[0] - best.outlineFace.from[0];
   const dy = best.outlineFace.to[1] - best.outlineFace.from[1];
   const length = Math.sqrt(dx * dx + dy * dy);
-  const hair = length * 1e-6; // slope of a line that is meant to be parallel to an axis
+  // Off the axis by no more than the tolerance over its length, and by no real angle: meant to be parallel to it.
+  const hair = Math.min(STRAIGHT_WITHIN, length * HAIR_SLOPE);
   if (Math.abs(dy) <= hair) return [1, 0];
   if (Math.abs(dx) <= hair) return [0, 1];
   const sign = dx > 0 ? 1 : -1;

@@ -34,6 +34,7 @@ export interface Joints {
 
 const CELL = 1000; // mm
 const LEAST_SINE = 0.02; // a wall running in at less than about 1° has no useful meeting point with a line
+const HAIR_BEND = 0.1; // mm over the thickness: a slip of the hand, a few hundredths of a degree
 const STRAIGHT_COSINE = 0.99; // opposite directions: beyond this two ends are never one straight wall
 
 /** Finds the joint of every end. Cost is near-linear in the number of walls. */
@@ -149,9 +150,14 @@ function straightPair(
   return best === null ? null : best.pair;
 }
 
-// One straight wall drawn in two: opposite directions, and the shorter lies on the line of the longer.
+// One straight wall drawn in two: opposite directions, and the shorter lies on the line of the longer, or the two bend so
+// little that what a mitre would add or take is within the tolerance. Where their sides hardly meet, a mitre between them
+// would lie metres away.
 function isStraight(walls: readonly DrawnWall[], a: number, b: number): boolean {
-  return cosineOf(walls, a, b) <= -STRAIGHT_COSINE && isOneLine(walls[a >> 1]!, walls[b >> 1]!);
+  if (cosineOf(walls, a, b) > -STRAIGHT_COSINE) return false;
+  const [one, other] = [walls[a >> 1]!, walls[b >> 1]!];
+  const bend = Math.abs(crossOf(walls, a >> 1, b >> 1)) * Math.max(one.thickness, other.thickness);
+  return bend <= HAIR_BEND || isOneLine(one, other);
 }
 
 /** Whether two walls that meet run the same way on one line, so that the shorter lies on the longer. */
