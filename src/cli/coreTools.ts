@@ -2,7 +2,8 @@
 
 import { entryNames } from "../fill/entryNames.ts";
 import { fillProject } from "../fill/fillProject.ts";
-import type { FillDocument } from "../fill/result.ts";
+import { mirrorFill } from "../fill/mirror.ts";
+import type { FillDocument, UnitFill } from "../fill/result.ts";
 import { loadUnion } from "../geom/union.ts";
 import { formatIssue } from "../json/issue.ts";
 import type { Kit } from "../kit/kit.ts";
@@ -33,7 +34,10 @@ export const coreTools: FillTools = {
   sheets: printedSheets,
 };
 
-/** The sheets of every entry. Those of a unit's second and later storeys say so in their titles. */
+/**
+ * The sheets of every entry, and for its mirrored pours a set of their own: nobody is to turn a sheet round in the head.
+ * Those of a unit's second and later storeys, and of mirrored pours, say so in their titles.
+ */
 function printedSheets(fill: FillDocument, project: Project, kit: Kit): readonly PrintedSheet[] {
   const names = entryNames(fill);
   return fill.units.flatMap((entry, index) => {
@@ -41,9 +45,27 @@ function printedSheets(fill: FillDocument, project: Project, kit: Kit): readonly
     if (unit === undefined)
       throw new RangeError(`the fill has a unit "${entry.unit}" that the project lacks`);
     const storey = names[index]!.slice(entry.unit.length).replace("@", "-storey-");
-    return roomSheets(entry, sheetInfoOf({ project, unit, kit }, entry)).map((sheet) => ({
-      title: sheet.name + storey,
-      svg: sheetToSvg(sheet),
-    }));
+    return handsOf(entry, project, kit).flatMap(({ hand, ending }) =>
+      roomSheets(hand, sheetInfoOf({ project, unit, kit }, hand)).map((sheet) => ({
+        title: sheet.name + storey + ending,
+        svg: sheetToSvg(sheet),
+      })),
+    );
   });
+}
+
+interface Hand {
+  readonly hand: UnitFill;
+  readonly ending: string;
+}
+
+function handsOf(entry: UnitFill, project: Project, kit: Kit): readonly Hand[] {
+  const isMirrored = (id: string) => project.pours.find((pour) => pour.id === id)?.mirror === true;
+  const mirrored = entry.pours.filter(isMirrored);
+  if (mirrored.length === 0) return [{ hand: entry, ending: "" }];
+  const asDrawn = entry.pours.filter((id) => !isMirrored(id));
+  const reflection: Hand = { hand: mirrorFill({ ...entry, pours: mirrored }, kit), ending: "-mirrored" };
+  return asDrawn.length === 0
+    ? [reflection]
+    : [{ hand: { ...entry, pours: asDrawn }, ending: "" }, reflection];
 }

@@ -88,12 +88,14 @@ function placeRows(draft: FaceDraft, stretch: Stretch, kit: Kit, add: Add): void
       for (const x of evenly(from, to, spacing)) add("wall-bracket", bracket.code, { x, z });
       let at = from;
       while (ledgers.length > 0 && at < to) {
-        // The shortest ledger that reaches the end, else the longest: ledgers lap, so the last may overrun.
+        // The shortest ledger that reaches the end, else the longest.
         const reaching = [...ledgers].reverse().find((ledger) => at + (ledger.length ?? 0) >= to);
         const ledger = reaching ?? ledgers[0]!;
         const length = ledger.length ?? 0;
         if (length <= 0) break;
-        add("alignment-ledger", ledger.code, { x: at, z, length });
+        // The last one laps the one before it, or the opening beside it, rather than stick out past the wall.
+        const x = Math.max(0, Math.min(at, draft.settled.length - length));
+        add("alignment-ledger", ledger.code, { x, z, length });
         at += length;
       }
     }

@@ -38,7 +38,8 @@ export function mirrorFill(fill: UnitFill, kit: Kit): UnitFill {
     fittings: fill.fittings.map((fitting) => ({
       ...fitting,
       code: code(fitting.code),
-      x: (lengths.get(fitting.face) ?? 0) - fitting.x - (fitting.length ?? 0),
+      // A ledger longer than its face begins where the face does, in either hand.
+      x: Math.max(0, (lengths.get(fitting.face) ?? 0) - fitting.x - (fitting.length ?? 0)),
     })),
     accessories: fill.accessories.map((count) => ({ ...count, code: code(count.code) })),
     bill: fill.bill.map((line) => ({ ...line, code: code(line.code) })).sort(compareLines),

@@ -4,7 +4,7 @@
 //             65 pieces, 11.52 m²
 
 import type { SheetCorner, SheetRing } from "./faceOrder.ts";
-import type { SheetInfo } from "./info.ts";
+import { isAllMirrored, type SheetInfo } from "./info.ts";
 import { cutToWidth, textWidth } from "./lettering.ts";
 import type { LetterHeight, Mark } from "./mark.ts";
 import { HEADER, MARGIN, WIDTH } from "./page.ts";
@@ -60,8 +60,13 @@ function nameMarks(name: string): { readonly marks: readonly Mark[]; readonly en
 
 /** Two lines: where this is poured; how much of it there is. */
 function unitMarks(info: SheetInfo, entries: HeaderEntries, x: number, room: number): readonly Mark[] {
-  const pours = info.pours.map(({ name, mirror }) => (mirror ? `${name} (${HEADER_WORDS.mirrored})` : name));
+  const isMirrored = isAllMirrored(info);
+  const pours = info.pours.map(({ name, mirror }) =>
+    mirror && !isMirrored ? `${name} (${HEADER_WORDS.mirrored})` : name,
+  );
+  // On the line of the counts, which is never cut: whoever takes this sheet must see which hand it is.
   const counts = [
+    ...(isMirrored ? [HEADER_WORDS.mirrored] : []),
     HEADER_WORDS.pieces(entries.pieces),
     ...(entries.area > 0 ? [HEADER_WORDS.area(entries.area.toFixed(2))] : []),
     ...(entries.pages > 1 ? [HEADER_WORDS.continued(entries.page, entries.pages)] : []),

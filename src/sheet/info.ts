@@ -52,6 +52,11 @@ export type TitleFields = Partial<Pick<SheetInfo, "document" | "date" | "madeBy"
  *
  * @param fill - the fill they are for: it knows the storey and the pours
  */
+/** Whether the sheets show the unit in its mirrored hand only. */
+export function isAllMirrored({ pours }: Pick<SheetInfo, "pours">): boolean {
+  return pours.length > 0 && pours.every(({ mirror }) => mirror);
+}
+
 export function sheetInfoOf(
   source: { readonly project: Project; readonly unit: Unit; readonly kit: Kit },
   fill: Pick<UnitFill, "pours" | "storey">,

@@ -15,7 +15,7 @@ import { listMarks } from "./countList.ts";
 import { type CountRow, countRows } from "./countRows.ts";
 import { type SheetRing, sheetRings } from "./faceOrder.ts";
 import { headerMarks } from "./header.ts";
-import type { SheetInfo } from "./info.ts";
+import { isAllMirrored, type SheetInfo } from "./info.ts";
 import { keyPlanMarks } from "./keyPlan.ts";
 import type { Mark, Sheet } from "./mark.ts";
 import { type NoteBlock, noteBlocks, notesMarks } from "./notes.ts";
@@ -201,13 +201,13 @@ function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet 
   return {
     name: name.join("-"),
     ...PAPER,
-    title: TITLE_WORDS.roomSheet(title),
+    title: TITLE_WORDS.roomSheet(title, isAllMirrored(info)),
     description: description(room, info),
     marks: [
       ...headerMarks(info, { ...entries, page: page + 1, pages: pages.length }),
       ...marks,
       ...titleMarks(info, {
-        title: TITLE_WORDS.roomSheet(title),
+        title: TITLE_WORDS.roomSheet(title, isAllMirrored(info)),
         scale: scaleText(room.context.scale),
         sheet: number,
         sheets,

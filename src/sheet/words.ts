@@ -60,7 +60,7 @@ export const TITLE_WORDS = {
   sheet: "Sheet",
   madeBy: "Made by",
   releasedBy: "Released by",
-  roomSheet: (room: string) => `Room sheet, ${room}`,
+  roomSheet: (room: string, isMirrored: boolean) => `Room sheet, ${room}${isMirrored ? ", mirrored" : ""}`,
   sheetOf: (sheet: number, sheets: number) => `${sheet} of ${sheets}`,
 } as const;
 
