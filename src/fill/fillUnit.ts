@@ -70,7 +70,7 @@ export function fillUnit(input: FillInput): FilledUnit {
     faces: formed,
     unit,
     clearHeightAt: (face) => clearHeightAt(formed[face]!, outline, storey),
-    tolerance: ruleValue(kit, "tieTolerance") ?? TIE_TOLERANCE,
+    tolerance: tieTolerance(kit),
     cornerLeg: leg,
     log,
   });
@@ -137,11 +137,16 @@ function solveFaces(
     leg,
     tieSpacing: ruleValue(kit, "tieSpacing") ?? null,
     pins: placePins(unit, settled),
+    tolerance: tieTolerance(kit),
     fillers,
     faceId,
     log,
   });
   return { parts, stretches: layouts.map((layout) => layout.stretches) };
+}
+
+function tieTolerance(kit: Kit): Mm {
+  return ruleValue(kit, "tieTolerance") ?? TIE_TOLERANCE;
 }
 
 function roomNameOf(face: SettledFace, outline: Outline): string | null {

@@ -17,7 +17,15 @@ export interface PlacedPin {
   readonly faces: readonly number[];
 }
 
-/** Pins of a unit, by line and place. A start is rounded as drawn; it is not drawn to a settled joint near it. */
+/** The pin moved onto the end of a stretch that it begins or ends at within the tolerance. */
+export function drawnTo(pin: PlacedPin, { low, high }: { low: Mm; high: Mm }, tolerance: Mm): PlacedPin {
+  const atLow = low - pin.low;
+  const atHigh = high - pin.high;
+  const by = Math.abs(atLow) <= tolerance ? atLow : Math.abs(atHigh) <= tolerance ? atHigh : 0;
+  return by === 0 ? pin : { ...pin, low: pin.low + by, high: pin.high + by };
+}
+
+/** Pins of a unit, by line and place, then by their widths. A start is rounded as drawn. */
 export function placePins(unit: Unit, settled: Settled): readonly PlacedPin[] {
   if (unit.pinned.length === 0) return [];
   const walls = new Map(unit.walls.map((wall) => [wall.id, wall]));
@@ -52,5 +60,13 @@ export function placePins(unit: Unit, settled: Settled): readonly PlacedPin[] {
       });
     }
   }
-  return pins.sort((a, b) => a.line - b.line || a.low - b.low || a.high - b.high);
+  return pins.sort((a, b) => a.line - b.line || a.low - b.low || a.high - b.high || compareWidths(a, b));
+}
+
+// Widest first, so that of two pins for one place the choice is the same in whatever order the file names them.
+function compareWidths({ widths: a }: PlacedPin, { widths: b }: PlacedPin): number {
+  for (let k = 0; k < Math.min(a.length, b.length); k++) {
+    if (a[k] !== b[k]) return b[k]! - a[k]!;
+  }
+  return a.length - b.length;
 }

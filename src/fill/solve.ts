@@ -9,7 +9,7 @@ import { xOf } from "./onFace.ts";
 import { type OrderedPiece, orderFromClosingEnd } from "./order.ts";
 import type { FacePart } from "./parts.ts";
 import { coverPinned } from "./pinnedCover.ts";
-import type { PlacedPin } from "./pins.ts";
+import { drawnTo, type PlacedPin } from "./pins.ts";
 import { counted, lengthText, type ProblemLog } from "./problems.ts";
 import type { Problem } from "./result.ts";
 import type { SettledFace } from "./settled.ts";
@@ -27,6 +27,8 @@ export interface SolveContext {
   /** Greatest distance between ties, which no zone may exceed; null where the kit does not say. */
   readonly tieSpacing: Mm | null;
   readonly pins: readonly PlacedPin[];
+  /** How near a joint a pinned sequence may begin or end and still be meant to begin or end there, mm. */
+  readonly tolerance: Mm;
   readonly fillers: FillerPlace;
   readonly log: ProblemLog;
 }
@@ -76,14 +78,12 @@ function coverStretch(
 ): readonly FacePart[] {
   const table = context.tableFor(stretch.face, opposite?.face ?? null);
   const closing = opposite === null ? null : closingEnd(stretch, context.starts);
-  const pins = context.pins.filter(
-    (each) => each.faces.includes(stretch.face) && each.low >= stretch.low && each.high <= stretch.high,
-  );
+  const pins = pinsWithin(stretch, context);
   if (pins.length > 0) {
     const { fillers, leg } = context;
     const end = closing ?? { side: zoneClosureSide(stretch), hasCorner: true };
     const cover = coverPinned(stretch, pins, { table, closing: end, fillers });
-    if (cover !== null) {
+    if (cover !== null && (closing !== null || isOnePanel(cover.pieces))) {
       for (const { pinned } of cover.kept) usedPins.add(pinned);
       return toParts(stretch, cover.pieces, { table, isZone: closing === null, side: end.side, leg });
     }
@@ -91,6 +91,19 @@ function coverStretch(
   return closing === null
     ? coverOneZone(stretch, table, context)
     : coverOneInterval(stretch, table, closing, context);
+}
+
+// No joint can face a joint within a zone, whoever asks for it.
+function isOnePanel(pieces: readonly OrderedPiece[]): boolean {
+  return pieces.filter(({ kind }) => kind === "panel").length === 1;
+}
+
+function pinsWithin(stretch: Stretch, { pins, tolerance }: SolveContext): readonly PlacedPin[] {
+  if (pins.length === 0) return [];
+  return pins
+    .filter((each) => each.faces.includes(stretch.face))
+    .map((each) => drawnTo(each, stretch, tolerance))
+    .filter((each) => each.low >= stretch.low && each.high <= stretch.high);
 }
 
 function wallsOf(stretch: Stretch, { faces }: SolveContext): string {

@@ -272,6 +272,32 @@ describe("the engineer's own choice", () => {
     expect(reasons.filter((reason) => reason.endsWith("leg 0"))).toEqual([]);
   });
 
+  // The zone opposite the corner is 250 wide, from the outer corner at -50 to the leg's end at 200.
+  it("of two panels in a zone is refused: no joint can face their joint", () => {
+    const pins = [{ wall: "w1", from: -50, widths: [100, 150] }];
+    const fill = fillOf({ why: "", walls: ROOM, runs: [], more: { pinned: pins } });
+    expect(problemKinds(fill, "error")).toEqual(["pinned-impossible"]);
+  });
+
+  // A start drawn 1.4 mm off the end of the wall is the end of the wall.
+  it("that begins a hair off a joint begins at the joint", () => {
+    const fill = fillOf(pinned(1.4, [600, 450]));
+    expect(runUpward(faceAt(fill, [100, 50])).startsWith("600 450 ")).toBe(true);
+    expect(problemKinds(fill, "error")).toEqual([]);
+  });
+
+  it("is the same of two for one place, in whatever order the file names them", () => {
+    const both = [
+      [600, 450],
+      [450, 600],
+    ].map((widths) => ({ wall: "w1", from: 0, widths }));
+    const runs = [both, [...both].reverse()].map((pins) =>
+      runUpward(faceAt(fillOf({ ...pinned(0, []), more: { pinned: pins } }), [100, 50])),
+    );
+    expect(runs[0]).toBe(runs[1]);
+    expect(runs[0]?.startsWith("600 450 ")).toBe(true);
+  });
+
   it.each([
     { why: "a width the kit has not", from: 0, widths: [610] },
     { why: "beyond the end of the wall", from: 2700, widths: [600] },
