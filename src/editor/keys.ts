@@ -69,6 +69,8 @@ export const COMMANDS: readonly Command[] = [
   command("command.split", "K", "one-wall-selected"),
   command("command.join", "J", "walls-selected"),
   command("command.flip", "Shift+F", "walls-selected"),
+  command("command.offset-left", "[", "walls-selected"),
+  command("command.offset-right", "]", "walls-selected"),
   command("command.duplicate-unit", null),
   command("command.duplicate-mirrored", null),
   command("command.toggle-ortho", "Shift+L"),

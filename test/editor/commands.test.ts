@@ -204,6 +204,19 @@ describe("commands", () => {
     expect([doc(joined), selected(joined)]).toEqual([doc(plan), ["walls w1"]]);
   });
 
+  // Wall 1 runs from (0, 0) to (7200, 0): its left is up the plan.
+  it.each([
+    { id: "command.offset-left", y: 1000 },
+    { id: "command.offset-right", y: -1000 },
+  ] as const)("draw a parallel wall and select it: $id", ({ id, y }) => {
+    const after = run(selecting("w1"), id);
+    expect([ends(after, "w1"), ends(after, "w7")]).toEqual([
+      [0, 0, 7200, 0],
+      [0, y, 7200, y],
+    ]);
+    expect(selected(after)).toEqual(["walls w7"]);
+  });
+
   it("say why they cannot be done", () => {
     expect(run(selecting("w1", "w2"), "command.join").session.message?.key).toBe("refusal.not-in-line");
   });

@@ -72,6 +72,7 @@ const command: fc.Arbitrary<Action> = fc
     "command.turn-left",
     "command.mirror-across",
     "command.split",
+    "command.offset-left",
     "command.flip",
     "command.duplicate-mirrored",
     "command.undo",

@@ -21,6 +21,7 @@ import {
   withSession,
 } from "./editorState.ts";
 
+const OFFSET = 1000; // mm a parallel wall stands off at first; its clear distance is selected and can be typed at once
 const PASTE_STEP = 500; // mm a copy is put aside when pasted where it came from, so that it is seen
 
 /** Whether a command can be called as things stand. `isFaceShown`: the pane shows a face of a wall. */
@@ -92,6 +93,10 @@ export function runCommand(state: EditorState, id: CommandId): EditorState | nul
       return step(state, words("step.join"), { kind: "join-walls", unit: unit.id, walls: idsOf(items) });
     case "command.flip":
       return step(state, words("step.flip"), { kind: "flip-walls", unit: unit.id, walls: idsOf(items) });
+    case "command.offset-left":
+      return offset(state, OFFSET);
+    case "command.offset-right":
+      return offset(state, -OFFSET);
     case "command.duplicate-unit":
       return duplicated(state, false);
     case "command.duplicate-mirrored":
@@ -190,6 +195,12 @@ function middleOf(state: EditorState, items: readonly ItemRef[]): Position {
   });
   const box = boxAround(places);
   return [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+}
+
+function offset(state: EditorState, distance: number): EditorState {
+  const { unit, items } = state.session.selection;
+  const edit: Edit = { kind: "offset-walls", unit, walls: idsOf(items), distance };
+  return takeStep(laidDown(state), words("step.offset"), [edit], null);
 }
 
 function split(state: EditorState): EditorState {
