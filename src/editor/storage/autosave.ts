@@ -5,7 +5,7 @@
 
 import type { PlanDocument } from "../../plan/document.ts";
 import { createStore, type Store } from "../state/store.ts";
-import type { StorageFault } from "./database.ts";
+import { faultOf, type StorageFault } from "./database.ts";
 
 export type SaveState =
   | { readonly status: "saved" }
@@ -21,6 +21,8 @@ export interface Autosave {
   readonly changed: (document: PlanDocument) => void;
   /** Takes a document as kept: it was just read, or written by somebody else. */
   readonly rest: (document: PlanDocument) => void;
+  /** Takes the newest document as refused, as if a write of it had been: it stays unsaved until somebody decides. */
+  readonly refuse: (fault: StorageFault) => void;
   /** Writes the newest document even if it is kept already, or a fault stands in the way. */
   readonly force: () => void;
   /** Resolves when nothing is left to write, or writing has failed. */
@@ -52,7 +54,8 @@ export function createAutosave(
       set({ status: "saving" });
       const writing = newest;
       const before = rests;
-      const fault = await write(writing);
+      // A write that breaks down in a way nobody thought of is a failure, too, and not one that hangs for ever.
+      const fault = await write(writing).catch(faultOf);
       // Another document was taken as kept meanwhile: what became of the old one does not matter any more.
       if (rests !== before) continue;
       if (fault !== null) {
@@ -83,6 +86,7 @@ export function createAutosave(
       newest = document;
       set({ status: "saved" });
     },
+    refuse: (fault) => set({ status: "failed", fault }),
     force: () => {
       saved = null;
       begin();

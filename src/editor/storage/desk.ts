@@ -65,8 +65,8 @@ export interface Desk {
   readonly remove: (id: string) => Promise<void>;
   /** Makes this tab the one that writes. */
   readonly takeOver: () => Promise<void>;
-  /** Tries to save again. */
-  readonly retry: () => void;
+  /** Tries to save again: opens the store anew where it was lost, and takes the project over where another tab has it. */
+  readonly retry: () => Promise<void>;
   /** Keeps the document in hand as a project of its own: another's work stands in its record, or the record is gone. */
   readonly keepAsNew: () => void;
   /** Gives the document in hand up for the one in its record. */
@@ -109,10 +109,7 @@ export async function openDesk(
     persistence: "unknown",
     damaged: null,
   });
-  const database = await host.openDatabase((fault) => {
-    room.database = { status: "failed", fault };
-    set(room, { save: { status: "failed", fault } });
-  });
+  const database = await host.openDatabase((fault) => lose(room, fault));
   const found =
     database.status === "open" ? await firstProject(host.address.read(), database.database) : NOTHING;
   const document = projectToDocument(found.first?.opened.project ?? sample);
@@ -160,7 +157,7 @@ function deskOf(room: Room): Desk {
       if (room.database.status === "open") await deleteProject(room.database.database, id);
     },
     takeOver: async () => room.inHand.seat?.takeOver(),
-    retry: autosave.force,
+    retry: () => retry(room),
     keepAsNew: () => {
       leave(room);
       autosave.force();
@@ -173,6 +170,20 @@ function deskOf(room: Room): Desk {
 
 function set({ state }: Room, change: Partial<DeskState>): void {
   state.set((now) => ({ ...now, ...change }));
+}
+
+function lose(room: Room, fault: StorageFault): void {
+  room.database = { status: "failed", fault };
+  set(room, { save: { status: "failed", fault } });
+}
+
+async function retry(room: Room): Promise<void> {
+  const { host, state, autosave } = room;
+  if (room.database.status === "failed") {
+    room.database = await host.openDatabase((fault) => lose(room, fault));
+  }
+  if (state.get().seat.role === "reading") await room.inHand.seat?.takeOver();
+  if (state.get().seat.role === "writing") autosave.force();
 }
 
 function fresh(): InHand {
@@ -221,13 +232,21 @@ function replace({ autosave, listeners }: Room, next: PlanDocument, isOther: boo
   for (const listener of [...listeners]) listener(next, isOther);
 }
 
-// Reads the record again if somebody else has written it.
-async function refresh(room: Room, mine: InHand, evenIfKnown = false): Promise<void> {
+// Reads the record again if somebody else has written it. Steps that could not be saved are not given up for it unless
+// the person says so.
+async function refresh(room: Room, mine: InHand, isDecided = false): Promise<void> {
   if (room.database.status === "failed" || mine.id === null) return;
   const opened = await openProject(room.database.database, mine.id);
-  if (mine !== room.inHand || opened.status !== "open") return;
-  if (opened.revision === mine.revision && !evenIfKnown) return;
-  mine.revision = opened.revision;
+  if (mine !== room.inHand) return;
+  if (opened.status === "missing" && isDecided) room.autosave.refuse({ kind: "gone" });
+  if (opened.status !== "open") return;
+  const { revision } = opened;
+  if (revision === mine.revision && !isDecided) return;
+  if (room.autosave.state.get().status === "failed" && !isDecided) {
+    room.autosave.refuse({ kind: "conflict", revision });
+    return;
+  }
+  mine.revision = revision;
   mine.pictures = opened.pictures;
   replace(room, projectToDocument(opened.project), false);
 }
@@ -236,14 +255,19 @@ async function sit(room: Room, mine: InHand, id: string): Promise<void> {
   room.host.address.write(id);
   set(room, { project: id });
   const isReading = () => room.state.get().seat.role === "reading";
+  // A write under way is heard out first. The one that makes the record waits for this seat, so it is not waited for.
+  const follow = async () => {
+    if (mine.seat !== null) await room.autosave.settled();
+    await refresh(room, mine);
+  };
   const seat = await takeSeat(id, room.host.tabs, {
-    beforeWriting: () => refresh(room, mine),
+    beforeWriting: follow,
     beforeLeaving: async () => {
       await room.autosave.settled();
     },
     // A tab that writes keeps what it has: where two do, the record refuses the later one.
     onSaved: () => {
-      if (isReading()) void refresh(room, mine);
+      if (isReading()) void follow();
     },
   });
   if (mine !== room.inHand) return seat.leave();

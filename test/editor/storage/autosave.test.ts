@@ -112,6 +112,21 @@ describe("a failure", () => {
   );
 });
 
+describe("a write that breaks down", () => {
+  it("is a failure that is said, and the next step tries again", async () => {
+    let isBroken = true;
+    const autosave = createAutosave(async () => {
+      if (isBroken) throw new TypeError("a part of the browser is missing");
+      return null;
+    }, kept);
+    autosave.changed(step("a"));
+    expect(await autosave.settled()).toMatchObject({ status: "failed", fault: { kind: "failed" } });
+    isBroken = false;
+    autosave.changed(step("b"));
+    expect(await autosave.settled()).toEqual({ status: "saved" });
+  });
+});
+
 describe("another document taken as kept", () => {
   it("is not written, and what becomes of the write in hand does not matter", async () => {
     const { autosave, begun, answer } = record();
