@@ -1,8 +1,17 @@
 // The editor and the desk together: every step is kept, a tab that reads changes nothing, what others write comes in.
 
 import { describe, expect, it } from "vitest";
+import { projectAmong } from "../../src/editor/desk/dropProject.ts";
 import { keepProject } from "../../src/editor/desk/keepProject.ts";
-import { begin, emptyProject, openStored, saveAsFile, takeFile } from "../../src/editor/desk/projectFiles.ts";
+import {
+  begin,
+  duplicate,
+  emptyProject,
+  openStored,
+  removeStored,
+  saveAsFile,
+  takeFile,
+} from "../../src/editor/desk/projectFiles.ts";
 import { changeScreen } from "../../src/editor/live/actions.ts";
 import { createLiveFill } from "../../src/editor/live/liveFill.ts";
 import { createWorkbench, type Workbench } from "../../src/editor/live/workbench.ts";
@@ -112,7 +121,7 @@ describe("another project", () => {
     expect(bench.editor.get().history.past).toEqual([]);
     expect(bench.steps().before).toBeNull();
     expect(Object.keys(unitInHand(bench.editor.get()).walls)).toEqual([]);
-    await openStored(on, "id-1");
+    await openStored(on, "id-1", "One");
     expect(nameIn(bench)).toBe("One");
   });
 
@@ -134,7 +143,7 @@ describe("another project", () => {
     await a.desk.settled();
     expect(a.bench.saved.get()).toBe("unsaved");
     await begin(a.on, { ...sample, name: "Next" });
-    await openStored(a.on, "id-2");
+    await openStored(a.on, "id-2", "Other");
     await settle();
     expect(nameIn(a.bench)).toBe("Lost");
     expect(a.asked).toHaveLength(2);
@@ -177,5 +186,60 @@ describe("files", () => {
     });
     expect(nameIn(bench)).toBe("Theirs");
     expect((await desk.list()).map(({ name }) => name)).toEqual(["Theirs", "Mine"]);
+  });
+
+  it.each([
+    { why: "a project", names: ["plan.json"], taken: "plan.json" },
+    { why: "one among others", names: ["plan.png", "Plan.JSON", "b.json"], taken: "Plan.JSON" },
+    { why: "none", names: ["plan.json.png", "json"], taken: undefined },
+  ])("that are dropped: $why", ({ names, taken }) => {
+    expect(projectAmong(names.map((name) => new File(["{}"], name)))?.name).toBe(taken);
+  });
+});
+
+describe("the list of projects", () => {
+  it("gives a copy of the one in hand, which goes its own way", async () => {
+    const { bench, desk, on } = await page(machine(), "a");
+    rename(bench, "Mine");
+    await duplicate(on, "Mine, copy");
+    rename(bench, "Changed");
+    await desk.settled();
+    expect((await desk.list()).map(({ name }) => name)).toEqual(["Changed", "Mine"]);
+  });
+
+  it("gives a copy in a tab that only reads, where it can be changed", async () => {
+    const machineOf = machine();
+    const a = await page(machineOf, "a");
+    rename(a.bench, "Mine");
+    await a.desk.settled();
+    const b = await page(machineOf, "b");
+    await duplicate(b.on, `${"🏠".repeat(150)}`);
+    expect(b.desk.state.get().seat.role).toBe("writing");
+    rename(b.bench, "Of b");
+    await settle();
+    expect([nameIn(a.bench), nameIn(b.bench)]).toEqual(["Mine", "Of b"]);
+  });
+
+  it("says that a project was deleted meanwhile, and stays on the one in hand", async () => {
+    const { bench, on } = await page(machine(), "a");
+    rename(bench, "Mine");
+    await openStored(on, "id-none", "Gone");
+    expect(bench.editor.get().session.message).toMatchObject({
+      key: "projects.missing",
+      values: { name: "Gone" },
+    });
+    expect(nameIn(bench)).toBe("Mine");
+  });
+
+  it("says why a project could not be deleted", async () => {
+    const { bench, desk, on } = await page(machine(), "a");
+    rename(bench, "Mine");
+    await desk.settled();
+    const refused = {
+      ...on,
+      desk: { ...desk, remove: () => Promise.reject(new Error("the store is closed")) },
+    };
+    await removeStored(refused, "id-2", "Other");
+    expect(messageIn(bench)).toBe("projects.not-deleted");
   });
 });

@@ -161,12 +161,17 @@ function WaysOut({ fault }: { fault: StorageFault }) {
         </>
       );
     case "unavailable":
-      return <SaveFile />;
+      return (
+        <>
+          <SaveFile />
+          <Way name={words("notice.try-again")} onTake={() => void desk.retry()} />
+        </>
+      );
     default:
       return (
         <>
           <SaveFile />
-          <Way name={words("notice.try-again")} onTake={desk.retry} />
+          <Way name={words("notice.try-again")} onTake={() => void desk.retry()} />
           <Way name={words("notice.projects")} onTake={() => changeScreen(bench, { panel: "projects" })} />
         </>
       );

@@ -7,10 +7,17 @@ import { sampleProject } from "../live/sample.ts";
 import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import { takeStep } from "../state/editorState.ts";
 import type { StoredProject } from "../storage/projects.ts";
-
 import { words } from "../words/say.ts";
 import { formatWhen } from "../words/when.ts";
-import { begin, emptyProject, openFile, openStored, saveAsFile } from "./projectFiles.ts";
+import {
+  begin,
+  duplicate,
+  emptyProject,
+  openFile,
+  openStored,
+  removeStored,
+  saveAsFile,
+} from "./projectFiles.ts";
 import { useDesk, useDeskState } from "./useDesk.tsx";
 
 export function ProjectsPanel() {
@@ -33,7 +40,7 @@ export function ProjectsPanel() {
       <Ways />
       <ul className="projects">
         {others.map((each) => (
-          <Stored key={each.id} stored={each} onDeleted={load} />
+          <Stored key={each.id} stored={each} onGone={load} />
         ))}
       </ul>
       {persistence === "unknown" ? null : (
@@ -90,6 +97,11 @@ function Ways() {
     const like = inUse.bench.editor.get().history.doc;
     void begin(inUse, emptyProject(like, t(words("project.new"))));
   };
+  const beginCopy = () => {
+    const { name } = inUse.bench.editor.get().history.doc;
+    const whole = name === "" ? t(words("projects.nameless")) : name;
+    void duplicate(inUse, t(words("project.copy", { name: whole })));
+  };
   return (
     <div className="ways">
       <button type="button" onClick={beginEmpty}>
@@ -97,6 +109,9 @@ function Ways() {
       </button>
       <button type="button" onClick={() => void begin(inUse, sampleProject())}>
         {t(words("projects.sample"))}
+      </button>
+      <button type="button" onClick={beginCopy}>
+        {t(words("projects.duplicate"))}
       </button>
       <button type="button" onClick={() => void openFile(inUse)}>
         {t(words("projects.open-file"))}
@@ -110,18 +125,19 @@ function Ways() {
 
 interface StoredProps {
   readonly stored: StoredProject;
-  readonly onDeleted: () => void;
+  /** The list may have changed: the project was deleted, or turned out not to be there. */
+  readonly onGone: () => void;
 }
 
 // Deleting takes two presses of a button that says what the second one does: there is no undo for it.
-function Stored({ stored, onDeleted }: StoredProps) {
+function Stored({ stored, onGone }: StoredProps) {
   const inUse = useDesk();
   const { speech, t } = useSpeech();
   const [isSure, setSure] = useState(false);
   const name = stored.name === "" ? t(words("projects.nameless")) : stored.name;
   const remove = () => {
     if (!isSure) setSure(true);
-    else inUse.desk.remove(stored.id).then(onDeleted, onDeleted);
+    else void removeStored(inUse, stored.id, name).then(onGone);
   };
   return (
     <li>
@@ -129,7 +145,7 @@ function Stored({ stored, onDeleted }: StoredProps) {
         type="button"
         className="stored"
         aria-label={t(words("projects.open", { name }))}
-        onClick={() => void openStored(inUse, stored.id)}
+        onClick={() => void openStored(inUse, stored.id, name).then(onGone)}
       >
         <strong>{name}</strong>
         <small>{t(words("projects.saved-at", { when: formatWhen(stored.savedAt, speech.language) }))}</small>

@@ -68,11 +68,30 @@ export async function begin(on: FileDesk, project: Project): Promise<void> {
   on.beforeGivingUp(() => void desk.create(project, true));
 }
 
-/** Opens a project of the list; asks as {@link begin} does. */
-export async function openStored(on: FileDesk, id: string): Promise<void> {
-  const { desk } = on;
-  if ((await desk.open(id)) !== "unsaved") return;
-  on.beforeGivingUp(() => void desk.open(id, true));
+/** Begins a copy of the project on the screen under another name; what it was made from stays as it is kept. */
+export async function duplicate(on: FileDesk, name: string): Promise<void> {
+  const project = documentToProject(on.bench.editor.get().history.doc);
+  await begin(on, { ...project, name: [...name].slice(0, LONGEST_NAME).join("") });
+}
+
+const LONGEST_NAME = 100; // letters; a letter takes two of the 200 places of a name at most
+
+/** Opens a project of the list; asks as {@link begin} does. One that does not open is said, by its name. */
+export async function openStored(on: FileDesk, id: string, name: string): Promise<void> {
+  const { bench, desk } = on;
+  const status = await desk.open(id);
+  if (status === "unsaved") on.beforeGivingUp(() => void desk.open(id, true));
+  if (status === "missing") tell(bench, words("projects.missing", { name }));
+  if (status === "failed") tell(bench, words("projects.not-opened", { name }));
+}
+
+/** Deletes a project of the list for good. */
+export async function removeStored({ bench, desk }: FileDesk, id: string, name: string): Promise<void> {
+  try {
+    await desk.remove(id);
+  } catch (reason) {
+    tell(bench, words("projects.not-deleted", { name, reason: String(reason) }));
+  }
 }
 
 /** A project with nothing drawn, with the settings of another: who begins one seldom changes the kit. */

@@ -13,6 +13,7 @@ import type { Workbench } from "../live/workbench.ts";
 import { warnBeforeLeaving } from "../storage/browser.ts";
 import type { Desk, DeskState } from "../storage/desk.ts";
 import type { FilePort } from "../storage/files.ts";
+import { takeDropped } from "./dropProject.ts";
 import { keepProject } from "./keepProject.ts";
 import { type FileDesk, openFile, saveAsFile } from "./projectFiles.ts";
 
@@ -53,6 +54,7 @@ export function DeskProvider({ bench, desk, files, children }: DeskProviderProps
     bench.calls.set("command.save-file", () => void saveAsFile(inUse));
     bench.calls.set("command.open-file", () => void openFile(inUse));
   }, [bench, inUse]);
+  useEffect(() => takeDropped(inUse), [inUse]);
   return <DeskContext value={inUse}>{children}</DeskContext>;
 }
 

@@ -14,6 +14,10 @@ export const storageEnglish = {
   "projects.sample": "Open the sample",
   "projects.open-file": "Open a file",
   "projects.save-file": "Save as a file",
+  "projects.duplicate": "Duplicate",
+  "projects.missing": "{name} was deleted in another tab, and is not there any more.",
+  "projects.not-opened": "{name} could not be opened: the browser does not give it out. Try again.",
+  "projects.not-deleted": "{name} could not be deleted: {reason}",
   "projects.open": "Open {name}",
   "projects.delete": "Delete",
   "projects.delete-sure": "Delete for good",
@@ -25,6 +29,7 @@ export const storageEnglish = {
 
   "step.rename-project": "rename the project",
   "project.new": "New project",
+  "project.copy": "{name}, copy",
 
   "file.saved": "Saved as {name}.",
   "file.not-saved": "{name} could not be saved: {reason}",
