@@ -152,6 +152,31 @@ test("projects are renamed, opened and deleted from the list", async ({ page }) 
   await expect(page.locator(".project-name")).toHaveText("Mine");
 });
 
+test("a project is duplicated, and a dropped file opens beside it", async ({ page }) => {
+  await openPage(page);
+  const name = await page.locator(".project-name").textContent();
+  await takeStep(page);
+  const before = await counts(page);
+  const download = page.waitForEvent("download");
+  await command(page, "Save as a file");
+  const text = readFileSync(await (await download).path(), "utf8");
+  await openProjects(page);
+  await page.getByRole("button", { name: "Duplicate", exact: true }).click();
+  await expect(page.locator(".project-name")).toHaveText(`${name}, copy`);
+  expect(await counts(page)).toEqual(before);
+  await expect(page.getByRole("button", { name: `Open ${name}`, exact: true })).toBeVisible();
+
+  const dropped = await page.evaluateHandle((content) => {
+    const transfer = new DataTransfer();
+    transfer.items.add(new File([content], "dropped.json", { type: "application/json" }));
+    return transfer;
+  }, text);
+  await page.dispatchEvent(".plan", "drop", { dataTransfer: dropped });
+  await expect(page.locator(".project-name")).toHaveText(name ?? "");
+  expect(await counts(page)).toEqual(before);
+  await expect(page.locator(".projects > li")).toHaveCount(2);
+});
+
 test("a store without room is told, and a file is the way out", async ({ page, context }) => {
   await openPage(page);
   const session = await context.newCDPSession(page);
