@@ -7,6 +7,7 @@ import type { Family, Kit } from "../kit/kit.ts";
 import { lengthsOf } from "../kit/pieceLengths.ts";
 import type { Position } from "../plan/project.ts";
 import { type Mm, roundTo } from "../units.ts";
+import { cornerPoint } from "./cornerPoint.ts";
 import { coverEdge } from "./edgeCover.ts";
 import { edgeOffers } from "./edgeOffers.ts";
 import type { FaceDraft } from "./faceDraft.ts";
@@ -57,7 +58,7 @@ export function placeEdges(context: EdgeContext): readonly EdgePiece[] {
   for (const draft of drafts) {
     if (draft.settled.formed.fromEnd !== "outside") continue;
     const before = drafts[draft.settled.formed.previous]!;
-    const at = cornerPoint(draft, drafts);
+    const at = cornerPoint(draft, before);
     // Where a cap meets a connector no corner piece fits both: the angle runs on up to the lower of the two faces.
     const top = hasSameCrown(draft, before)
       ? Math.min(draft.profile.top, before.profile.top)
@@ -77,18 +78,6 @@ export function placeEdges(context: EdgeContext): readonly EdgePiece[] {
 function hasSameCrown(a: FaceDraft, b: FaceDraft): boolean {
   const [one, other] = [a.profile.crown, b.profile.crown];
   return one?.family === other?.family && one?.height === other?.height;
-}
-
-// The corner of a face and the one before, each on its own settled line.
-function cornerPoint(draft: FaceDraft, drafts: readonly FaceDraft[]): Position {
-  const face = draft.settled;
-  const before = drafts[face.formed.previous]!.settled;
-  const own = pointAt(face, face.isReversed ? face.high : face.low);
-  const other = pointAt(before, before.isReversed ? before.low : before.high);
-  // Square to each other: each line settles the coordinate along it.
-  if (face.direction[1] === 0 && before.direction[0] === 0) return [own[0], other[1]];
-  if (face.direction[0] === 0 && before.direction[1] === 0) return [other[0], own[1]];
-  return own;
 }
 
 function crownCorner(
