@@ -19,6 +19,18 @@ export type Kg = number;
 /** An area, m². */
 export type SquareMetre = number;
 
+/** A load on an area, kPa = kN/m². */
+export type KiloPascal = number;
+
+/** A force, kN. */
+export type KiloNewton = number;
+
+/** What a cubic metre weighs, kN/m³. */
+export type KiloNewtonPerCubicMetre = number;
+
+/** A time, hours. */
+export type Hour = number;
+
 /** Area of a rectangle given in mm, as m². */
 export function squareMetres(width: Mm, height: Mm): SquareMetre {
   return (width * height) / 1e6;
@@ -40,5 +52,23 @@ export function roundTo(value: number, decimals: number): number {
   if (scale === undefined) throw new RangeError("decimals must be a whole number from 0 to 6");
   const scaled = Math.abs(value) * scale;
   const rounded = Math.floor(scaled + 0.5 + scaled * 4 * Number.EPSILON) / scale;
+  return value < 0 && rounded !== 0 ? -rounded : rounded;
+}
+
+/** Digits in which the value of a check is given. */
+const SIGNIFICANT = 6;
+
+/**
+ * Rounds half away from zero to six significant digits and never gives −0. Works on the fifteen decimal digits that a
+ * double surely has, so that binary noise decides nothing and every machine prints the same figure.
+ *
+ * @throws {RangeError} if `value` is not finite
+ */
+export function roundSignificant(value: number): number {
+  if (!Number.isFinite(value)) throw new RangeError("a number must be finite to be rounded");
+  const [mantissa = "", exponent = "0"] = Math.abs(value).toExponential(14).split("e");
+  const digits = mantissa.replace(".", "");
+  const kept = Number(digits.slice(0, SIGNIFICANT)) + (digits.charAt(SIGNIFICANT) >= "5" ? 1 : 0);
+  const rounded = Number(`${kept}e${Number(exponent) - SIGNIFICANT + 1}`);
   return value < 0 && rounded !== 0 ? -rounded : rounded;
 }

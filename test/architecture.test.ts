@@ -15,10 +15,11 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   plan: ["units", "json", "geom"],
   fill: ["units", "geom", "plan", "kit"],
   check: ["units"],
+  assess: ["units", "json", "geom", "plan", "kit", "fill", "check"],
   exchange: ["units", "json", "geom", "plan", "kit", "fill"],
-  sheet: ["units", "geom", "plan", "kit", "fill", "check"],
-  editor: ["units", "json", "geom", "plan", "kit", "fill", "check", "exchange", "sheet"],
-  cli: ["units", "json", "geom", "plan", "kit", "fill", "check", "exchange", "sheet"],
+  sheet: ["units", "geom", "plan", "kit", "fill", "check", "assess"],
+  editor: ["units", "json", "geom", "plan", "kit", "fill", "check", "assess", "exchange", "sheet"],
+  cli: ["units", "json", "geom", "plan", "kit", "fill", "check", "assess", "exchange", "sheet"],
   main: ["editor"],
 };
 

@@ -102,13 +102,21 @@ export interface SoffitPiece {
   readonly outline: readonly Position[];
 }
 
+export interface SoffitProp {
+  readonly piece: string;
+  readonly code: string;
+  readonly at: Position;
+  /** Of the soffit it carries, m². */
+  readonly area: number;
+}
+
 export interface Soffit {
   readonly room: string;
   readonly outline: readonly Position[];
   readonly holes: readonly (readonly Position[])[];
   readonly pieces: readonly SoffitPiece[];
   readonly unfilled: readonly { readonly outline: readonly Position[]; readonly problem: number }[];
-  readonly props: readonly { readonly piece: string; readonly code: string; readonly at: Position }[];
+  readonly props: readonly SoffitProp[];
 }
 
 /** The ties of one joint. `faces`: the owner first, the side that is set first. */

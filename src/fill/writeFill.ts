@@ -153,7 +153,12 @@ function soffitEntry(soffit: Soffit) {
       outline: gap.outline.map(position),
       problem: count(gap.problem),
     })),
-    props: soffit.props.map((prop) => ({ piece: prop.piece, code: prop.code, at: position(prop.at) })),
+    props: soffit.props.map((prop) => ({
+      piece: prop.piece,
+      code: prop.code,
+      at: position(prop.at),
+      area: area(prop.area),
+    })),
   };
 }
 

@@ -33,7 +33,10 @@ export type SlabEdgeCap = Of<"slab-edge-cap", { height: Mm; length: Mm }>;
 export type CapCorner = Of<"cap-corner", { turn: Turn; height: Mm; legs: readonly [Mm, Mm] }>;
 export type SlabPanel = Of<"slab-panel", { width: Mm; length: Mm }>;
 export type ShoringStrip = Of<"shoring-strip", { width: Mm; length: Mm }>;
-export type Prop = Of<"prop", { least: Mm; greatest: Mm }>;
+/** Class of EN 1065, as marked on the prop. */
+export type PropClass = "A" | "B" | "C" | "D" | "E";
+/** `class` null: the kit does not say, and what the prop bears cannot be checked. */
+export type Prop = Of<"prop", { least: Mm; greatest: Mm; class: PropClass | null }>;
 export type Tie = Of<"tie", { length: Mm }>;
 export type TieSleeve = Of<"tie-sleeve", { length: Mm }>;
 /** Made to measure to any whole width from `least` to `greatest`. */

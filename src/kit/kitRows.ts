@@ -33,6 +33,7 @@ export const COLUMNS = [
   "turn",
   "least",
   "greatest",
+  "class",
   "value",
   "unit",
   "origin",
@@ -54,6 +55,8 @@ export type RowsAnswer =
   | { readonly status: "invalid"; readonly issues: readonly CellIssue[] };
 
 const COMMON: readonly Column[] = ["record", "name", "family", "mass", "price", "standard", "hand", "stays"];
+/** Columns whose cells are words, not numbers. */
+const TEXTS: readonly Column[] = ["family", "hand", "turn", "class"];
 const OF_KIT: readonly Column[] = ["record", "name", "unit"];
 const OF_RULE: readonly Column[] = ["record", "name", "value", "unit", "origin"];
 
@@ -165,7 +168,7 @@ function pieceJson(row: KitRow): JsonObject {
   for (const column of columnsOf(row)) {
     const cell = row[column];
     if (column === "record" || column === "name" || cell === "") continue;
-    if (column === "family" || column === "hand" || column === "turn") json[column] = cell;
+    if (TEXTS.includes(column)) json[column] = cell;
     else if (column === "standard") json.standard = truthOf(cell);
     else if (column === "leg_left" || column === "leg_right")
       json.legs = [numberOf(row.leg_left), numberOf(row.leg_right)];

@@ -51,12 +51,11 @@ function accessory<F extends AccessoryFamily>(family: F) {
 }
 
 function range<F extends "prop" | "closure-strip">(family: F) {
-  const ends = object(`a ${family}`, {
-    ...common(family),
-    least: required(size),
-    greatest: required(size),
-  });
-  return andThen(ends, (piece, place) => {
+  return { ...common(family), least: required(size), greatest: required(size) };
+}
+
+function inOrder<P extends { readonly least: Mm; readonly greatest: Mm }>(checker: Checker<P>): Checker<P> {
+  return andThen(checker, (piece, place) => {
     const { least, greatest } = piece;
     if (greatest >= least) return piece;
     return fail(inside(place, "greatest"), `a whole number not under least, which is ${least}`, greatest);
@@ -120,10 +119,15 @@ const families = byMember("family", {
     width: required(size),
     length: required(size),
   }),
-  prop: range("prop"),
+  prop: inOrder(
+    object("a prop", {
+      ...range("prop"),
+      class: optional(orNull(oneOf("A", "B", "C", "D", "E")), null),
+    }),
+  ),
   tie: object("a tie", { ...common("tie"), length: required(size) }),
   "tie-sleeve": object("a tie sleeve", { ...common("tie-sleeve"), length: required(size) }),
-  "closure-strip": range("closure-strip"),
+  "closure-strip": inOrder(object("a closure-strip", range("closure-strip"))),
   pin: accessory("pin"),
   wedge: accessory("wedge"),
   "wall-bracket": accessory("wall-bracket"),

@@ -18,7 +18,7 @@ export const OWN_MEMBERS: { readonly [F in Family]: readonly string[] } = {
   "cap-corner": ["turn", "height", "legs"],
   "slab-panel": ["width", "length"],
   "shoring-strip": ["width", "length"],
-  prop: ["least", "greatest"],
+  prop: ["least", "greatest", "class"],
   tie: ["length"],
   "tie-sleeve": ["length"],
   "closure-strip": ["least", "greatest"],

@@ -151,7 +151,10 @@ it.each<{ piece: Piece; size: string }>([
   },
   { piece: { ...common, code: "", family: "slab-panel", width: 600, length: 1200 }, size: "600 x 1200" },
   { piece: { ...common, code: "", family: "shoring-strip", width: 150, length: 1200 }, size: "150 x 1200" },
-  { piece: { ...common, code: "", family: "prop", least: 2000, greatest: 3400 }, size: "2000 to 3400" },
+  {
+    piece: { ...common, code: "", family: "prop", least: 2000, greatest: 3400, class: null },
+    size: "2000 to 3400",
+  },
   { piece: { ...common, code: "", family: "closure-strip", least: 10, greatest: 59 }, size: "10 to 59" },
   { piece: { ...common, code: "", family: "tie", length: 100 }, size: "100" },
   { piece: { ...common, code: "", family: "pin", length: null }, size: "" },

@@ -76,6 +76,12 @@ describe("a kit as CSV", () => {
     { why: "nothing where a size is due", cells: { height: "" }, column: "height", expected: /whole number/ },
     { why: "an unknown family", cells: { family: "wall" }, column: "family", expected: /wall-panel/ },
     { why: "a cell no wall panel has", cells: { depth: "9" }, column: "depth", expected: /nothing/ },
+    {
+      why: "a class no prop has",
+      cells: { family: "prop", width: "", height: "", least: "2000", greatest: "3500", class: "F" },
+      column: "class",
+      expected: /"D" or "E"/,
+    },
     { why: "no yes or no", cells: { standard: "si" }, column: "standard", expected: /true or false/ },
     { why: "an unknown record", cells: { record: "part" }, column: "record", expected: /kit, piece or rule/ },
     { why: "a code left out", cells: { name: "" }, column: "name", expected: /a code/ },
@@ -99,7 +105,7 @@ describe("a kit as CSV", () => {
     { why: "a rule that is none", text: `${HEAD}\n${KIT}\nrule,__proto__\n` },
     {
       why: "a rule given twice",
-      text: `${HEAD}\n${KIT}\n${"rule,tieEdge,,,,,,,,,,,,,,,,5,mm,x\n".repeat(2)}`,
+      text: `${HEAD}\n${KIT}\n${"rule,tieEdge,,,,,,,,,,,,,,,,,5,mm,x\n".repeat(2)}`,
     },
     { why: "more cells than columns", text: `record,name\nkit,mine,EUR\n` },
   ])("is refused with $why, line and reason told", ({ text }) => {

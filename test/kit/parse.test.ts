@@ -86,6 +86,12 @@ describe("a kit with one mistake in the second piece", () => {
       telling: "3500",
     },
     {
+      why: "a prop of a class that is none",
+      given: { family: "prop", least: 2000, greatest: 3500, class: "F" },
+      member: ".class",
+      telling: '"D" or "E", found "F"',
+    },
+    {
       why: "a closure range upside down",
       given: { family: "closure-strip", least: 59, greatest: 10 },
       member: ".greatest",

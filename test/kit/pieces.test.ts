@@ -168,7 +168,7 @@ it("turns slab panels, unturned ones first", () => {
 
 it("finds a prop that reaches, and accessories with a length or without", () => {
   const kit = kitOf([
-    piece({ family: "prop", code: "p", least: 2000, greatest: 3500 }),
+    piece({ family: "prop", code: "p", least: 2000, greatest: 3500, class: null }),
     piece({ family: "alignment-ledger", code: "short", length: 1500 }),
     piece({ family: "alignment-ledger", code: "long", length: 3000 }),
     piece({ family: "alignment-ledger", code: "any", length: null }),

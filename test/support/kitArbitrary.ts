@@ -24,7 +24,9 @@ const OWN: { readonly [F in Family]: fc.Arbitrary<object> } = {
   "cap-corner": fc.record({ turn, height: size, legs }),
   "slab-panel": fc.record({ width: size, length: size }),
   "shoring-strip": fc.record({ width: size, length: size }),
-  prop: range,
+  prop: fc
+    .tuple(range, fc.option(fc.constantFrom("A", "B", "C", "D", "E")))
+    .map(([ends, name]) => ({ ...ends, class: name })),
   tie: length,
   "tie-sleeve": length,
   "closure-strip": range,

@@ -12,7 +12,7 @@ export interface KitFilter {
 
 const PIECE_COLUMNS: readonly Column[] = [
   ...(["name", "family", "width", "height", "length", "depth", "leg_left", "leg_right"] as const),
-  ...(["turn", "least", "greatest", "mass", "price", "standard", "hand", "stays"] as const),
+  ...(["turn", "least", "greatest", "class", "mass", "price", "standard", "hand", "stays"] as const),
 ];
 const RULE_COLUMNS: readonly Column[] = ["name", "value", "unit", "origin"];
 

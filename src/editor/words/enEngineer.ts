@@ -188,6 +188,7 @@ export const engineerEnglish = {
   "kit.column-turn": "Turn",
   "kit.column-least": "Least",
   "kit.column-greatest": "Greatest",
+  "kit.column-class": "Class",
   "kit.column-value": "Value",
   "kit.column-unit": "Unit",
   "kit.column-origin": "Origin",

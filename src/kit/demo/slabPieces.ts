@@ -41,6 +41,8 @@ export const SLAB_PIECES: readonly Piece[] = [
     family: "prop",
     least: 2000,
     greatest: 3500,
+    // Classes are those of EN 1065, from memory; that this prop is of class B is invented for the demo.
+    class: "B",
     ...bought("Prop2000-3500", 12.5, 38),
     stays: SHORING_STAYS,
   },

@@ -1,0 +1,66 @@
+// Checks a fill: gathers what each kind of check needs from project, kit and fill, and makes one document of them all.
+//
+//   fill ┐
+//   kit  ├─▶ an entry ─▶ every kind of check ─▶ CheckDocument ─▶ writeChecks
+//   loads┘               (formulas in src/check)
+//
+// A further kind of check is a function of an entry, added to KINDS with what it takes for granted.
+
+import { CAUTIONS } from "../check/cautions.ts";
+import { entryNames } from "../fill/entryNames.ts";
+import type { FillDocument } from "../fill/result.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { Loads } from "../plan/loads.ts";
+import type { Project } from "../plan/project.ts";
+import type { Check, CheckDocument, CheckStatus } from "./checkDocument.ts";
+import type { CheckedEntry } from "./entry.ts";
+import { PROP_ASSUMPTIONS, propChecks } from "./propChecks.ts";
+
+interface Kind {
+  readonly checks: (entry: CheckedEntry) => readonly Check[];
+  readonly assumptions: readonly string[];
+}
+
+/** In the order of the document, entry by entry. */
+const KINDS: readonly Kind[] = [{ checks: propChecks, assumptions: PROP_ASSUMPTIONS }];
+
+export interface Assessed {
+  readonly project: Pick<Project, "name" | "storey">;
+  readonly kit: Kit;
+  readonly fill: FillDocument;
+  readonly loads: Loads;
+  /** Members of `loads` that the project leaves out. */
+  readonly defaults: readonly (keyof Loads)[];
+}
+
+/** Every check of a filled project, entries in the order of the fill. */
+export function assessFill({ project, kit, fill, loads, defaults }: Assessed): CheckDocument {
+  const names = entryNames(fill);
+  const entries = fill.units.map(
+    (unit, index): CheckedEntry => ({
+      name: names[index]!,
+      fill: unit,
+      storey: unit.storey ?? project.storey,
+      kit,
+      loads,
+    }),
+  );
+  const checks = entries.flatMap((entry) => KINDS.flatMap((kind) => kind.checks(entry)));
+  const count = (status: CheckStatus) => checks.filter((check) => check.status === status).length;
+  return {
+    format: "panelwright-check",
+    version: 1,
+    project: project.name,
+    cautions: CAUTIONS,
+    assumptions: KINDS.flatMap(({ assumptions }) => assumptions),
+    loads,
+    defaults,
+    totals: {
+      within: count("within"),
+      over: count("over"),
+      notChecked: count("not-checked"),
+      notApplicable: count("not-applicable"),
+    },
+    checks,
+  };
+}

@@ -1,0 +1,15 @@
+// What a kind of check gets to see: one entry of the fill, with its storey, its kit and the loads of the project.
+
+import type { UnitFill } from "../fill/result.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { Loads } from "../plan/loads.ts";
+import type { Storey } from "../plan/project.ts";
+
+export interface CheckedEntry {
+  /** As the ids of its faces begin: "A", "A@2". */
+  readonly name: string;
+  readonly fill: UnitFill;
+  readonly storey: Storey;
+  readonly kit: Kit;
+  readonly loads: Loads;
+}

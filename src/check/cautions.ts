@@ -1,0 +1,17 @@
+// What must stand beside every figure on props, shoring and striking?
+
+/** Sentences to be printed with every result, the most important first. English; the sheets have their own language. */
+export const CAUTIONS: readonly string[] = [
+  "This is a planning aid and no design: the temporary-works engineer appointed for the job designs, checks and approves props, bearing, bracing and every step of striking, and the local code governs.",
+  "The engineer of the permanent structure confirms what the slab can carry at each age.",
+  "No panel, strip or prop is loosened without a signed permit that states the strength measured and the strength required; hours alone prove nothing, for cold, retarder, slag or a late load set the clock back.",
+  "Props that are to stay remain tight and untouched while the panels come down; none is taken out and put back unless the drawing shows that step.",
+  "Strike by and by: ease all supports first, then from mid-span towards walls and columns, cantilevers from the tip; nobody stands under a bay that is struck in part.",
+  "Nothing is stored on a floor, and none is cast over it, before its day on the load chart.",
+  "Each prop is straight and undamaged, of the stated class and length, with its own pin, plumb within 1.5 degrees, loaded within 25 mm of its axis, with full end plates on a sound base, and stands over the prop below.",
+  "Reshores are set snug and not driven tight: force lifts the slab and loads it where it should not be loaded.",
+  "Look at the props before, during and after placing, and stop if one settles, bows or lifts at its head.",
+  "Balconies, free edges, openings, stair landings and thicker strips need props of their own, drawn for the purpose.",
+  "Place the concrete evenly, in no heap beyond the allowance stated.",
+  "Another slab thickness, storey height, mix, cycle or order of work makes these figures void until they are checked again.",
+];
