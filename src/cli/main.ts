@@ -1,9 +1,11 @@
 // The command line without the process: words in, an exit code out, everything else through `io`.
 
 import { version } from "../../package.json";
-import { readArguments } from "./args.ts";
-import { type ExitCode, runFill } from "./commands/fill.ts";
+import { type Arguments, readArguments } from "./args.ts";
+import { runCheck } from "./commands/check.ts";
+import { runFill } from "./commands/fill.ts";
 import type { FillTools } from "./fillTools.ts";
+import type { ExitCode } from "./inputs.ts";
 import type { Io } from "./io.ts";
 import { plainText } from "./plainText.ts";
 import { commandHelp, overview } from "./usage.ts";
@@ -38,17 +40,26 @@ async function run(argv: readonly string[], io: Io, tools: FillTools): Promise<E
       await io.err(`"${parsed.command.name}" is not built yet in version ${version}.\n`);
       return 2;
     case "run":
-      return runFill(
-        {
-          project: parsed.operands[0]!,
-          out: parsed.options.get("out") ?? null,
-          json: parsed.options.get("json") ?? null,
-        },
-        io,
-        tools,
-      );
+      return runCommand(parsed, io, tools);
     default:
       return parsed satisfies never;
+  }
+}
+
+function runCommand(
+  { command, operands, options }: Extract<Arguments, { status: "run" }>,
+  io: Io,
+  tools: FillTools,
+): Promise<ExitCode> {
+  const project = operands[0]!;
+  const json = options.get("json") ?? null;
+  switch (command.name) {
+    case "fill":
+      return runFill({ project, out: options.get("out") ?? null, json }, io, tools);
+    case "check":
+      return runCheck({ project, json }, io, tools);
+    default:
+      throw new RangeError(`nothing runs the command "${command.name}"`);
   }
 }
 

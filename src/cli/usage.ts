@@ -30,6 +30,14 @@ const FILL: CommandUsage = {
   isBuilt: true,
 };
 
+const CHECK: CommandUsage = {
+  name: "check",
+  operands: ["PROJECT"],
+  options: [{ name: "json", value: "FILE", meaning: "write the checks here instead of to standard output" }],
+  purpose: "fill every unit and check every prop under its slab against a stated limit, as JSON",
+  isBuilt: true,
+};
+
 const later = (name: string, purpose: string): CommandUsage => ({
   name,
   operands: [],
@@ -40,16 +48,16 @@ const later = (name: string, purpose: string): CommandUsage => ({
 
 export const COMMANDS: readonly CommandUsage[] = [
   FILL,
+  CHECK,
   later("optimise", "choose the fill of all units together, so that one panel set serves every pour"),
   later("sheets", "room sheets, elevations, soffit plan, setting-out sheet, bill and packing list"),
-  later("check", "the engineering and completeness checks"),
   later("import", "read a drawing or a building model into a project file"),
   later("export", "drawings and lists for other programs"),
 ];
 
 const EXITS = `Exit codes:
   0  done, nothing to report
-  1  done, with at least one error in the result
+  1  done, with at least one error in the result or a check over its limit
   2  cannot be done: bad usage, an unreadable or invalid file, a command not built yet
 `;
 

@@ -20,7 +20,7 @@ function core(fill: FillDocument, members: Partial<FillTools> = {}): FillTools {
     readProject: (text) =>
       text === "bad"
         ? { status: "invalid", faults: ["units[0].walls[3].thickness: expected a number, found text."] }
-        : { status: "ok", value: { kit: "demo" } as unknown as Project, warnings: [] },
+        : { status: "ok", value: { kit: "demo", loads: {} } as unknown as Project, warnings: [] },
     readKit: () => ({ status: "ok", value: kit, warnings: [] }),
     fill: () => Promise.resolve(fill),
     sheets: () => [
@@ -91,7 +91,10 @@ describe("what cannot be done says so on standard error, writes nothing and ends
     { line: "fill a.json --ouy o", err: /^Unknown option --ouy; did you mean --out\?\nUsage: / },
     { line: "optimise a.json", err: /^"optimise" is not built yet/ },
     { line: "sheets a.json --out o", err: /^"sheets" is not built yet/ },
-    { line: "check a.json", err: /^"check" is not built yet/ },
+    { line: "check", err: /^check needs a PROJECT\.\nUsage: / },
+    { line: "check no.json", err: /^Cannot read no\.json: there is no such file\.\n$/ },
+    { line: "check bad.json", err: /^bad\.json is not a project that can be checked:\n {2}units/ },
+    { line: "check a.json --json a.json", err: /^Cannot write a\.json: it is the project being read\.\n$/ },
     { line: "import a.dxf --out a.json", err: /^"import" is not built yet/ },
     { line: "export a.json --format csv --out o", err: /^"export" is not built yet/ },
     { line: "fill no.json", err: /^Cannot read no\.json: there is no such file\.\n$/ },
@@ -195,7 +198,7 @@ describe("findings", () => {
     const readProject = () =>
       ({
         status: "ok",
-        value: { kit: "demo" } as unknown as Project,
+        value: { kit: "demo", loads: {} } as unknown as Project,
         warnings: ["colour: not known."],
       }) as const;
     const ran = await run("fill a.json", core(clean, { readProject }));

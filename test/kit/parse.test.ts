@@ -89,7 +89,7 @@ describe("a kit with one mistake in the second piece", () => {
       why: "a prop of a class that is none",
       given: { family: "prop", least: 2000, greatest: 3500, class: "F" },
       member: ".class",
-      telling: '"D" or "E", found "F"',
+      telling: '"D" or "E" (piece "P1"), found "F"',
     },
     {
       why: "a closure range upside down",

@@ -5,16 +5,13 @@
 import { billCsv } from "../../fill/billCsv.ts";
 import type { FillDocument } from "../../fill/result.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
-import { MAX_ISSUES } from "../../json/issue.ts";
 import type { Kit } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { fileNames } from "../fileNames.ts";
-import type { FillTools, Read } from "../fillTools.ts";
+import type { FillTools } from "../fillTools.ts";
+import { type ExitCode, failed, readInputs, type Step, stop, warningList } from "../inputs.ts";
 import type { Io, OutputFile, WriteOutcome } from "../io.ts";
 import { fillSummary } from "../summary.ts";
-
-/** 0 done; 1 done, with an error in the result; 2 cannot be done. */
-export type ExitCode = 0 | 1 | 2;
 
 export interface FillRequest {
   /** "-" = standard input. */
@@ -24,47 +21,25 @@ export interface FillRequest {
   readonly json: string | null;
 }
 
-/** A reason to stop, in words for the person who called. */
-type Step<Value> =
-  | { readonly status: "ok"; readonly value: Value }
-  | { readonly status: "failed"; readonly message: string };
-
 /** Runs the command. Writes nothing but messages unless the whole result could be made. */
 export async function runFill(request: FillRequest, io: Io, tools: FillTools): Promise<ExitCode> {
-  const input = await readInput(request.project, io);
-  if (input.status === "failed") return stop(io, input.message);
-  const name = request.project === "-" ? "Standard input" : request.project;
+  const inputs = await readInputs(request.project, "filled", io, tools);
+  if (inputs.status === "failed") return stop(io, inputs.message);
+  const { project, kit, warnings } = inputs.value;
 
-  const project = tools.readProject(input.value);
-  if (project.status === "invalid") return stop(io, faultList(name, project.faults));
-  const kit = tools.readKit(project.value.kit);
-  if (kit.status === "invalid") return stop(io, faultList(name, kit.faults));
-
-  const fill = await tools.fill(project.value, kit.value);
+  const fill = await tools.fill(project, kit);
   const json = writeFillDocument(fill);
-  const sheets = request.out === null ? [] : printed(fill, project.value, kit.value, tools);
+  const sheets = request.out === null ? [] : printed(fill, project, kit, tools);
   const outputs = placeOutputs(request, json, sheets, io);
   if (outputs.status === "failed") return stop(io, outputs.message);
 
-  const summary = warningList(project, kit) + fillSummary(fill);
+  const summary = warningList(warnings) + fillSummary(fill);
   const isFaulty = fill.units.some((unit) => unit.problems.some((problem) => problem.severity === "error"));
   const written = await write(outputs.value, request, json, io);
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
   await io.err(summary);
   return isFaulty ? 1 : 0;
 }
-
-async function readInput(path: string, io: Io): Promise<Step<string>> {
-  const read = path === "-" ? await io.readStdin() : await io.read(path);
-  const name = path === "-" ? "standard input" : path;
-  if (read.status === "failed") return failed(`Cannot read ${name}: ${read.reason}.\n`);
-  try {
-    return { status: "ok", value: new TextDecoder("utf-8", { fatal: true }).decode(read.bytes) };
-  } catch {
-    return failed(`Cannot read ${name}: it is not UTF-8 text; save it as UTF-8.\n`);
-  }
-}
-
 /** The files of `--out`, named but not yet placed in their folder. */
 function printed(fill: FillDocument, project: Project, kit: Kit, tools: FillTools): readonly OutputFile[] {
   const sheets = tools.sheets(fill, project, kit);
@@ -110,20 +85,3 @@ async function write(
   if (written.status === "failed") return written;
   return json === null || json === "-" ? io.out(text) : written;
 }
-
-function faultList(name: string, faults: readonly string[]): string {
-  const rest = faults.length < MAX_ISSUES ? "" : "  … and perhaps more: reading stopped here.\n";
-  return `${name} is not a project that can be filled:\n${faults.map((fault) => `  ${fault}\n`).join("")}${rest}`;
-}
-
-function warningList(...reads: readonly Read<unknown>[]): string {
-  const warnings = reads.flatMap((read) => (read.status === "ok" ? read.warnings : []));
-  return warnings.map((warning) => `Warning: ${warning}\n`).join("");
-}
-
-async function stop(io: Io, message: string): Promise<ExitCode> {
-  await io.err(message);
-  return 2;
-}
-
-const failed = (message: string) => ({ status: "failed", message }) as const;

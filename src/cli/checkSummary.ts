@@ -1,0 +1,73 @@
+// What a person reads on the screen after the checks: the counts, what is over, what was not checked, and the cautions.
+
+import type { Check, CheckDocument } from "../assess/checkDocument.ts";
+import { roundSignificant, roundTo } from "../units.ts";
+
+/** More lines of one sort than this say no more on a screen; the result has them all. */
+const MOST_LINES = 20;
+
+/** `fillErrors`: errors of the fill on which the checks stand. */
+export function checkSummary(document: CheckDocument, fillErrors: number): string {
+  const { checks, cautions, assumptions, project } = document;
+  const over = checks.filter(({ status }) => status === "over");
+  const open = checks.filter(({ status }) => status === "not-checked");
+  return [
+    `${project === "" ? "Checks" : project}: ${countText(document)}`,
+    loadsText(document),
+    ...mostUsed(checks),
+    ...shortened(over.map((check) => `Over the stated limit: ${placeText(check)}: ${figuresText(check)}.`)),
+    ...shortened(open.map((check) => `Not checked: ${placeText(check)}: ${check.reason ?? ""}.`)),
+    ...(fillErrors > 0 ? [`The fill has ${plural(fillErrors, "error")}; "fill" lists them.`] : []),
+    "The checks take for granted:",
+    ...assumptions.map((sentence) => `  - ${sentence}`),
+    "With every result:",
+    ...cautions.map((sentence) => `  - ${sentence}`),
+    "",
+  ].join("\n");
+}
+
+function countText({ checks, totals }: CheckDocument): string {
+  if (checks.length === 0) return "nothing to check: the fill has no props.";
+  const others = totals.notApplicable === 0 ? "" : `, ${totals.notApplicable} with nothing to check`;
+  return (
+    `${plural(checks.length, "check")}: ${totals.within} within the stated limit, ${totals.over} over, ` +
+    `${totals.notChecked} not checked${others}.`
+  );
+}
+
+function loadsText({ loads, defaults }: CheckDocument): string {
+  const figure = (name: keyof typeof loads, text: string) =>
+    defaults.includes(name) ? `${text} (default)` : text;
+  return `Loads: ${[
+    figure("slabModel", loads.slabModel),
+    figure("concreteDensity", `concrete ${loads.concreteDensity} kN/m³`),
+    figure("formworkLoad", `formwork ${loads.formworkLoad} kPa`),
+    figure("motorisedCarts", loads.motorisedCarts ? "motorised carts" : "no motorised carts"),
+    figure("continuity", `continuity ${loads.continuity}`),
+    figure("propStrength", `${loads.propStrength} strength of props`),
+  ].join(", ")}.`;
+}
+
+function mostUsed(checks: readonly Check[]): readonly string[] {
+  const [first, ...rest] = checks.filter(({ utilisation }) => utilisation !== null);
+  if (first === undefined) return [];
+  const most = rest.reduce((a, b) => ((b.utilisation ?? 0) > (a.utilisation ?? 0) ? b : a), first);
+  return [`Most used: ${placeText(most)}: ${figuresText(most)}.`];
+}
+
+function figuresText({ value, limit, utilisation, unit }: Check): string {
+  const figure = (number: number | null) => (number === null ? "–" : `${roundSignificant(number)} ${unit}`);
+  return `${figure(value)} of ${figure(limit)} (${roundTo((utilisation ?? 0) * 100, 1)} %)`;
+}
+
+function placeText({ where }: Check): string {
+  const [x, y] = where.at;
+  return `unit ${where.unit}, room ${where.room}, ${where.code} at (${roundTo(x, 1)}, ${roundTo(y, 1)})`;
+}
+
+function shortened(lines: readonly string[]): readonly string[] {
+  const more = lines.length - MOST_LINES;
+  return more > 0 ? [...lines.slice(0, MOST_LINES), `… and ${more} more, all of them in the result.`] : lines;
+}
+
+const plural = (count: number, noun: string) => `${count} ${noun}${count === 1 ? "" : "s"}`;
