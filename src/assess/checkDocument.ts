@@ -9,7 +9,7 @@ import type { Position } from "../plan/project.ts";
 /** "not-checked": something is missing or out of range. "not-applicable": there is nothing to check. */
 export type CheckStatus = "within" | "over" | "not-checked" | "not-applicable";
 
-/** One figure or word that went into a check, under the sign its formula uses. */
+/** One figure or word that went into a check, under the sign its formula uses and in the unit it takes there. */
 export interface CheckInput {
   readonly sign: string;
   readonly name: string;

@@ -119,13 +119,13 @@ function force(sign: string, name: string, value: KiloNewton): CheckInput {
 }
 
 function propInputs(kind: Prop | null, extension: Mm): readonly CheckInput[] {
-  const used: CheckInput = { sign: "l", name: "extension of the prop", value: extension, unit: "mm" };
+  const used: CheckInput = { sign: "l", name: "extension of the prop", value: extension / 1000, unit: "m" };
   if (kind === null) return [used];
   const greatest: CheckInput = {
     sign: "l_max",
     name: "greatest extension",
-    value: kind.greatest,
-    unit: "mm",
+    value: kind.greatest / 1000,
+    unit: "m",
   };
   if (kind.class === null) return [greatest, used];
   return [{ sign: "", name: "class of EN 1065", value: kind.class, unit: "" }, greatest, used];

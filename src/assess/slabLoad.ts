@@ -25,7 +25,7 @@ export function slabLoadWords(loads: Loads, thickness: Mm): SlabLoadWords {
   const isEn = loads.slabModel === "EN 12812";
   const inputs: readonly CheckInput[] = [
     { sign: "", name: "load model", value: loads.slabModel, unit: "" },
-    { sign: "h", name: "slab thickness", value: thickness, unit: "mm" },
+    { sign: "h", name: "slab thickness", value: thickness / 1000, unit: "m" },
     { sign: "γ", name: "density of the concrete", value: loads.concreteDensity, unit: "kN/m³" },
     { sign: "g", name: "weight of the formwork", value: loads.formworkLoad, unit: "kPa" },
   ];

@@ -88,7 +88,8 @@ describe("the check of a prop", () => {
       at: [1000, 1000],
     });
     expect(other?.value).toBeCloseTo(check!.value! / 2, 9);
-    expect(input(check, "extension of the prop")).toBe(2400);
+    expect(input(check, "extension of the prop")).toBe(2.4);
+    expect(input(check, "slab thickness")).toBe(0.15);
     expect(input(check, "load on the form")).toBe(5.75);
     expect(input(check, "class of EN 1065")).toBe("B");
     expect(check?.formula).toContain("min(68·l_max/l², 51)");
@@ -166,4 +167,12 @@ describe("the check of a prop", () => {
   it("finds none where the fill has no soffits", () => {
     expect(assessed({ props: [] })).toMatchObject({ checks: [], totals: { within: 0 } });
   });
+});
+
+it("can be worked out again by hand from the inputs it lists", () => {
+  const [check] = assessed().checks;
+  const of = (sign: string) => Number(check?.inputs.find((one) => one.sign === sign)?.value);
+  const load = (of("γ") * of("h") + of("g") + 0.75 + of("q_heap")) * of("A") * of("k");
+  expect(load).toBeCloseTo(check!.value!, 9);
+  expect(Math.min((68 * of("l_max")) / of("l") ** 2, 51) / (1.1 * 1.5)).toBeCloseTo(check!.limit!, 9);
 });
