@@ -8,10 +8,9 @@ import { loadToCompare, PROP_LIMIT_FORMULA, PROP_LIMIT_SOURCE, propLimit } from 
 import { EN1065_SOURCE, en1065Formula, en1065Strength } from "../check/en1065Strength.ts";
 import { PROP_LOAD_FORMULA, propLoad } from "../check/propLoad.ts";
 import { refusalText } from "../check/range.ts";
-import type { Soffit, SoffitProp, UnitFill } from "../fill/result.ts";
+import type { Soffit, SoffitProp } from "../fill/result.ts";
 import { type Prop, piecesOf } from "../kit/kit.ts";
 import type { Loads } from "../plan/loads.ts";
-import type { Storey } from "../plan/project.ts";
 import type { KiloNewton, Mm } from "../units.ts";
 import type { Check, CheckInput } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
@@ -29,7 +28,7 @@ export const PROP_ASSUMPTIONS: readonly string[] = [
 export function propChecks(entry: CheckedEntry): readonly Check[] {
   const props = new Map<string, Prop>(piecesOf(entry.kit, "prop").map((prop) => [prop.code, prop]));
   return entry.fill.soffits.flatMap((soffit) => {
-    const extension = clearHeightUnder(soffit, entry.fill, entry.storey);
+    const extension = soffit.height;
     return soffit.props.map((prop) =>
       propCheck(entry, { soffit, prop, extension, kind: props.get(prop.code) ?? null }),
     );
@@ -129,12 +128,4 @@ function propInputs(kind: Prop | null, extension: Mm): readonly CheckInput[] {
   };
   if (kind.class === null) return [greatest, used];
   return [{ sign: "", name: "class of EN 1065", value: kind.class, unit: "" }, greatest, used];
-}
-
-// A room's faces are as high as its soffit lies over the floor. A soffit outside the rooms lies at the storey's height.
-function clearHeightUnder(soffit: Soffit, fill: UnitFill, storey: Storey): Mm {
-  const room = fill.rooms.find(({ name, kind }) => name === soffit.room && kind === "room");
-  const ids = new Set(room?.faces);
-  const heights = fill.faces.filter(({ id }) => ids.has(id)).map(({ height }) => height);
-  return heights.length === 0 ? storey.clearHeight : Math.max(...heights);
 }

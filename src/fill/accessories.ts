@@ -5,12 +5,14 @@
 //
 // Two at least on a short edge and one wedge a pin are common practice, no source.
 
+import { distance } from "../geom/point.ts";
 import { accessoryOf } from "../kit/fittings.ts";
 import { type Kit, ruleValue } from "../kit/kit.ts";
 import { sleeveOf } from "../kit/ties.ts";
+import type { Position } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import type { DraftPiece, FaceDraft } from "./faceDraft.ts";
-import type { AccessoryCount, EdgePiece, Reveal } from "./result.ts";
+import type { AccessoryCount, EdgePiece, Reveal, Soffit } from "./result.ts";
 import type { PlacedTie } from "./ties.ts";
 
 const LEAST_PINS = 2;
@@ -20,6 +22,7 @@ export interface AccessoryContext {
   readonly ties: readonly PlacedTie[];
   readonly edges: readonly EdgePiece[];
   readonly reveals: readonly Reveal[];
+  readonly soffits: readonly Soffit[];
   readonly kit: Kit;
 }
 
@@ -40,12 +43,13 @@ export function countAccessories(context: AccessoryContext): readonly AccessoryC
   return counts;
 }
 
-function countPins({ drafts, edges, reveals, kit }: AccessoryContext, pitch: Mm): number {
+function countPins({ drafts, edges, reveals, soffits, kit }: AccessoryContext, pitch: Mm): number {
   const holes = ruleValue(kit, "holes") ?? { first: pitch / 2, pitch };
   let pins = 0;
   for (const draft of drafts) {
     pins += pinsOnFace(draft.pieces, holes, pitch);
   }
+  for (const soffit of soffits) pins += pinsOverhead(soffit, pitch);
   // An outside corner is pinned to both of its faces along its length, as is a reveal piece to its two edges.
   for (const edge of edges) pins += 2 * pinsUpright(edgeLength(edge), holes, pitch);
   for (const reveal of reveals) {
@@ -78,6 +82,25 @@ function pinsOnFace(pieces: readonly DraftPiece[], holes: { first: Mm; pitch: Mm
     }
   }
   return pins;
+}
+
+// A slab panel is pinned where it ends, to strip or connector, and along one long side to the panel before it or to the
+// connector beside it. A closure lies under the long pins of the joint it widens.
+function pinsOverhead(soffit: Soffit, pitch: Mm): number {
+  let pins = 0;
+  for (const { family, outline } of soffit.pieces) {
+    if (family !== "slab-panel") continue;
+    for (const length of sidesOf(outline)) pins += Math.max(LEAST_PINS, Math.ceil(length / pitch));
+  }
+  return pins;
+}
+
+/** Two ends and one long side of a rectangle. */
+function sidesOf(outline: readonly Position[]): readonly Mm[] {
+  const [a, b, c] = outline;
+  if (a === undefined || b === undefined || c === undefined) return [];
+  const [one, other] = [distance(a, b), distance(b, c)].sort((p, q) => p - q);
+  return [one!, one!, other!];
 }
 
 /** The first piece from `low` on that begins at `x` or right of it. */

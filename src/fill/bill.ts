@@ -1,5 +1,6 @@
 // The bill: the count by code of what the fill lists, a piece once, never a second computation.
 
+import { ringArea } from "../geom/ring.ts";
 import { FAMILIES, type Family } from "../kit/kit.ts";
 import { roundTo } from "../units.ts";
 import type { PieceBook } from "./pieceBook.ts";
@@ -50,7 +51,8 @@ export function billOf(unit: Billed, book: Pick<PieceBook, "entry">): readonly B
     }
   }
   for (const soffit of unit.soffits) {
-    for (const { piece, code, family } of soffit.pieces) add(lineOf(code, family), piece, 0);
+    for (const { piece, code, family, outline } of soffit.pieces)
+      add(lineOf(code, family), piece, Math.abs(ringArea(outline)));
     for (const { piece, code } of soffit.props) add(lineOf(code, "prop"), piece, 0);
   }
   for (const { code, heights } of unit.ties) lineOf(code, "tie").quantity += heights.length;

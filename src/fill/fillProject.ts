@@ -22,7 +22,7 @@ export function fillProject(project: Project, kit: Kit, union: Union): FillDocum
     castingsOf(unit, project).map((casting): UnitFill => {
       const { unit: drawn, storey, prefix, pours, saysStorey } = casting;
       const { fill } = fillUnit({ unit: drawn, storey, kit, union, prefix, fillers: project.fillers });
-      return { ...fill, soffits: [], pours, ...(saysStorey ? { storey } : {}) };
+      return { ...fill, pours, ...(saysStorey ? { storey } : {}) };
     }),
   );
   return {

@@ -29,6 +29,7 @@ import type { FaceOpening, FilledFace, FilledRoom, Problem, UnitFill } from "./r
 import { placeReveals } from "./reveals.ts";
 import { type Settled, type SettledFace, settle } from "./settled.ts";
 import { checkSite } from "./siteChecks.ts";
+import { placeSoffits } from "./soffit/placeSoffits.ts";
 import { solveStretches } from "./solve.ts";
 import { checkStaggered } from "./staggered.ts";
 import { layOut, type Stretch } from "./stretches.ts";
@@ -51,7 +52,7 @@ export interface FilledUnit {
   readonly drafts: readonly FaceDraft[];
   /** The free intervals and zones of each face, by place: an interval of two faces is listed on both. */
   readonly stretches: readonly (readonly Stretch[])[];
-  readonly fill: Omit<UnitFill, "storey" | "pours" | "soffits">;
+  readonly fill: Omit<UnitFill, "storey" | "pours">;
 }
 
 /** Two places closer than this become one where the kit gives no rule `tieTolerance`, mm. */
@@ -214,7 +215,18 @@ function assemble(
   const joints = placeTies({ drafts, kit, log });
   const ties = joints.filter(isInKit);
   const fittings = placeFittings({ drafts, kit, book });
-  const accessories = countAccessories({ drafts, ties, edges: corners, reveals, kit });
+  const soffits = placeSoffits({
+    outline,
+    unit,
+    slab: storey.slab,
+    clearHeight: storey.clearHeight,
+    drafts,
+    corners,
+    kit,
+    book,
+    log,
+  });
+  const accessories = countAccessories({ drafts, ties, edges: corners, reveals, soffits, kit });
   checkTieSpacing({ drafts, ties: joints, kit, log });
   checkStaggered(drafts, kit, log);
   checkTieRows({ drafts, kit, log });
@@ -225,7 +237,7 @@ function assemble(
     faces,
     corners,
     reveals,
-    soffits: [],
+    soffits,
     ties: ties.map(({ tie }) => tie),
     fittings,
     accessories,
@@ -239,6 +251,7 @@ function assemble(
     faces,
     corners,
     reveals,
+    soffits,
     ties: listed.ties,
     fittings,
     accessories,

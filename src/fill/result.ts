@@ -100,23 +100,49 @@ export interface SoffitPiece {
   readonly code: string;
   readonly family: Family;
   readonly outline: readonly Position[];
+  readonly madeToMeasure?: true;
+  /** Why a filler or a closure is there. */
+  readonly reason?: string;
+  /** Of a strip that reaches past the last head: the prop that holds it when the connectors have gone. */
+  readonly heldBy?: string;
 }
 
+/** A prop: its head lies within its strip and is no piece of the tiling. */
 export interface SoffitProp {
   readonly piece: string;
   readonly code: string;
   readonly at: Position;
-  /** Of the soffit it carries, m². */
+  /** Soffit it carries, m². */
   readonly area: number;
 }
 
+/** The counts a soffit was chosen by. */
+export interface SoffitCounts {
+  readonly closures: number;
+  /** Slab panels that are not standard. */
+  readonly fillers: number;
+  /** Slab panels. */
+  readonly panels: number;
+  /** Lines of strips. */
+  readonly strips: number;
+}
+
+/** The soffit of a room, or of a slab outside the walls, which then goes by the slab's id. */
 export interface Soffit {
   readonly room: string;
   readonly outline: readonly Position[];
   readonly holes: readonly (readonly Position[])[];
+  /** Connectors, then slab panels and closures in the order of laying, then strips. */
   readonly pieces: readonly SoffitPiece[];
   readonly unfilled: readonly { readonly outline: readonly Position[]; readonly problem: number }[];
   readonly props: readonly SoffitProp[];
+  /** True for a slab outside the walls. */
+  readonly isSlab?: true;
+  /** The axis of the plan along which, or nearest to which, the slab panels lie with their lengths; null: none do. */
+  readonly along: "x" | "y" | null;
+  /** Floor to soffit: what the props reach, mm. */
+  readonly height: Mm;
+  readonly counts: SoffitCounts;
 }
 
 /** The ties of one joint. `faces`: the owner first, the side that is set first. */

@@ -148,6 +148,9 @@ function soffitEntry(soffit: Soffit) {
       code: piece.code,
       family: piece.family,
       outline: piece.outline.map(position),
+      ...(piece.madeToMeasure !== undefined && { madeToMeasure: piece.madeToMeasure }),
+      ...(piece.reason !== undefined && { reason: piece.reason }),
+      ...(piece.heldBy !== undefined && { heldBy: piece.heldBy }),
     })),
     unfilled: soffit.unfilled.map((gap) => ({
       outline: gap.outline.map(position),
@@ -159,6 +162,15 @@ function soffitEntry(soffit: Soffit) {
       at: position(prop.at),
       area: area(prop.area),
     })),
+    ...(soffit.isSlab !== undefined && { isSlab: soffit.isSlab }),
+    along: soffit.along,
+    height: length(soffit.height),
+    counts: {
+      closures: count(soffit.counts.closures),
+      fillers: count(soffit.counts.fillers),
+      panels: count(soffit.counts.panels),
+      strips: count(soffit.counts.strips),
+    },
   };
 }
 

@@ -1,4 +1,4 @@
-// Slab panels by size. A slab panel has no upper end: it may be turned in the plan.
+// Slab panels by size. A panel spans with its length from support to support; across the band its width counts.
 //
 //            | band |
 //   +--------+------+
@@ -6,12 +6,14 @@
 //   +--------+------+
 //   |        |      |
 //   +--------+------+   along: the length of the band
+//
+// A panel may be turned as long as no more than the widest panel's width lies on a strip: heads stand where panels meet,
+// and no further apart than that (common practice, no source).
 
 import type { Mm } from "../units.ts";
 import { familyOf } from "./byFamily.ts";
 import type { Kit, SlabPanel } from "./kit.ts";
 import { onePerSize } from "./pieceLengths.ts";
-import { preferred } from "./preference.ts";
 
 /** A width across a band that one slab panel covers. */
 export interface SlabOffer {
@@ -22,8 +24,9 @@ export interface SlabOffer {
 
 /** Lengths of band for which there is a slab panel, turned or not, each once, longest first, mm. */
 export function slabBandLengths(kit: Kit): readonly Mm[] {
-  const sizes = familyOf(kit, "slab-panel").flatMap((panel) => [panel.length, panel.width]);
-  return [...new Set(sizes)].sort((a, b) => b - a);
+  const panels = familyOf(kit, "slab-panel");
+  const turned = panels.filter(mayBeTurned(kit)).map((panel) => panel.width);
+  return [...new Set([...panels.map((panel) => panel.length), ...turned])].sort((a, b) => b - a);
 }
 
 /** Widths on offer across a band of this length, each once, widest first. Unturned panels are taken before turned ones. */
@@ -35,7 +38,7 @@ export function slabOffersAt(kit: Kit, length: Mm): readonly SlabOffer[] {
   );
   const widths = new Set(straight.map((panel) => panel.width));
   const turned = onePerSize(
-    panels.filter((panel) => panel.width === length && !widths.has(panel.length)),
+    panels.filter(mayBeTurned(kit)).filter((panel) => panel.width === length && !widths.has(panel.length)),
     (panel) => panel.length,
   );
   const offers = [
@@ -45,12 +48,9 @@ export function slabOffersAt(kit: Kit, length: Mm): readonly SlabOffer[] {
   return offers.sort((a, b) => b.width - a.width);
 }
 
-/** The slab panel of exactly these sides, in whichever order; one whose `width` is the first is taken before the other. */
-export function slabPanelAt(kit: Kit, width: Mm, length: Mm): SlabPanel | null {
-  const panels = familyOf(kit, "slab-panel");
-  const straight = panels.filter((panel) => panel.width === width && panel.length === length);
-  const turned = panels.filter((panel) => panel.width === length && panel.length === width);
-  return preferred(straight) ?? preferred(turned);
+function mayBeTurned(kit: Kit): (panel: SlabPanel) => boolean {
+  const widest = familyOf(kit, "slab-panel").reduce((most, panel) => Math.max(most, panel.width), 0);
+  return (panel) => panel.length <= widest;
 }
 
 function offerOf(panel: SlabPanel, width: Mm): SlabOffer {

@@ -76,6 +76,8 @@ export interface Room {
   /** null: the file does not say. */
   readonly kind: RoomKind | null;
   readonly soffitDrop: Mm;
+  /** The axis along which its slab panels are to lie; null: the better of the two. */
+  readonly soffitAlong: "x" | "y" | null;
   /** Index of the ring that encloses it. */
   readonly ring: number;
   /** Rings of columns and free-standing walls inside it. */

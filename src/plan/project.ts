@@ -54,6 +54,8 @@ export interface RoomLabel extends Extended {
   readonly at: Position;
   readonly kind: RoomKind | null;
   readonly soffitDrop: Mm;
+  /** The axis along which its slab panels are to lie with their lengths. Absent: the better of the two. */
+  readonly soffitAlong?: "x" | "y";
 }
 
 /** A slab outside the walls (balcony), or an opening in a slab. The ring is not closed: first and last point differ. */

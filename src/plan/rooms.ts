@@ -55,6 +55,7 @@ export function findRooms(
       name: names[room]!,
       kind: label?.kind ?? null,
       soffitDrop: label?.soffitDrop ?? 0,
+      soffitAlong: label?.soffitAlong ?? null,
       ring,
       inner: inner[room]!,
       area: (loops[ring]!.size - columns) / 1e6,
@@ -115,7 +116,9 @@ function compareLabels(a: RoomLabel, b: RoomLabel): number {
 }
 
 function isSameRoom(a: RoomLabel, b: RoomLabel): boolean {
-  return a.name === b.name && a.kind === b.kind && a.soffitDrop === b.soffitDrop;
+  return (
+    a.name === b.name && a.kind === b.kind && a.soffitDrop === b.soffitDrop && a.soffitAlong === b.soffitAlong
+  );
 }
 
 // Rooms without a name are numbered among themselves, past any number the file has given away.

@@ -102,12 +102,16 @@ const opening: Checker<Opening> = andThen(
       : failSaying(inside(place, "head"), `a head above the sill (${read.sill} mm)`, `${read.head} mm`),
 );
 
-const room: Checker<RoomLabel> = object("a room", {
-  name: required(someName),
-  at: required(position),
-  kind: optional(oneOf("room", "open"), null),
-  soffitDrop: optional(millimetres(0, 20_000), 0),
-});
+const room: Checker<RoomLabel> = andThen(
+  object("a room", {
+    name: required(someName),
+    at: required(position),
+    kind: optional(oneOf("room", "open"), null),
+    soffitDrop: optional(millimetres(0, 20_000), 0),
+    soffitAlong: optional(oneOf("x", "y"), null),
+  }),
+  ({ soffitAlong, ...label }) => (soffitAlong === null ? label : { ...label, soffitAlong }),
+);
 
 const slabOutline: Checker<SlabOutline> = object("an outline in the slab", {
   id: required(id),

@@ -49,8 +49,11 @@ function unitMembers(unit: Unit): JsonObject {
       ),
       openings: filled(openings.map(openingMembers)),
       rooms: filled(
-        rooms.map(({ name, at, kind, soffitDrop, extra }) =>
-          members({ name, at, kind: unless(kind, null), soffitDrop: unless(soffitDrop, 0) }, extra),
+        rooms.map(({ name, at, kind, soffitDrop, soffitAlong, extra }) =>
+          members(
+            { name, at, kind: unless(kind, null), soffitDrop: unless(soffitDrop, 0), soffitAlong },
+            extra,
+          ),
         ),
       ),
       slabs: filled(slabs.map(({ id, outline, extra }) => members({ id, outline }, extra))),

@@ -60,6 +60,9 @@ const BY_PLACE = [
   "alignment-ledger",
   "brace",
   "facade-aligner",
+  // Where a line of strips is jointed, and how many heads stand under it, goes with the end at which its bands close.
+  "shoring-strip",
+  "prop",
 ];
 
 function panelsBilled(fill: UnitFill): string[] {

@@ -52,7 +52,11 @@ describe("layout", () => {
     { what: "unfilled", value: unit.faces[0].unfilled[0], keys: "x z width height problem" },
     { what: "corner", value: unit.corners[0], keys: "piece code family from to" },
     { what: "reveal", value: unit.reveals[0], keys: "opening side pieces" },
-    { what: "soffit", value: unit.soffits[0], keys: "room outline holes pieces unfilled props" },
+    {
+      what: "soffit",
+      value: unit.soffits[0],
+      keys: "room outline holes pieces unfilled props along height counts",
+    },
     { what: "tie", value: unit.ties[0], keys: "at heights faces length code" },
     { what: "fitting", value: unit.fittings[0], keys: "piece code family face x z" },
     { what: "accessory", value: unit.accessories[0], keys: "code family quantity rule" },
@@ -77,7 +81,19 @@ describe("numbers", () => {
     read(
       fillDocument(
         unitEntry({
-          soffits: [{ room: "R", outline, holes: [], pieces: [], unfilled: [], props: [] }],
+          soffits: [
+            {
+              room: "R",
+              along: null,
+              height: 2400,
+              outline,
+              holes: [],
+              pieces: [],
+              unfilled: [],
+              props: [],
+              counts: { closures: 0, fillers: 0, panels: 0, strips: 0 },
+            },
+          ],
         }),
       ),
     ).units[0].soffits[0].outline;

@@ -115,6 +115,24 @@ const ODDITIES: readonly Oddity[] = [
     says: /"East room" at \(6500, 2500\) lies in the concrete. Move it/,
     places: 1,
   },
+  {
+    why: "connectors at the jogs, steps, stray wall end and narrow corner: nearer to each other than they are deep",
+    kind: "connectors-cross",
+    says: /In the soffit of (Hall|Bath|Middle room) .* form that place to measure or move a wall/,
+    places: 3,
+  },
+  {
+    why: "where a corner is left out, so is the connector over it",
+    kind: "connector-gap",
+    says: /In Hall the row of connectors is broken/,
+    places: 1,
+  },
+  {
+    why: "the triangle of soffit beside the wall at 45°",
+    kind: "special-soffit",
+    says: /The soffit of Hall is not square at its edges: .* m² .* made to measure/,
+    places: 1,
+  },
 ];
 
 /** Asked about, not refused. */

@@ -98,11 +98,14 @@ export const everything: FillDocument = fillDocument(
     soffits: [
       {
         room: "Kitchen",
+        along: "x",
+        height: 2400,
         outline: square,
         holes: [square],
         pieces: [{ piece: "A/p6", code: "SP", family: "slab-panel", outline: square }],
         unfilled: [{ outline: square, problem: 1 }],
         props: [{ piece: "A/p7", code: "PR", at: [300, 300], area: 0.36 }],
+        counts: { closures: 0, fillers: 0, panels: 1, strips: 0 },
       },
     ],
     ties: [{ at: [3300, 0], heights: [150, 450], faces: ["A/f1", "A/f2"], length: 100, code: "T100" }],

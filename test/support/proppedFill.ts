@@ -1,6 +1,6 @@
 // A real fill of one room with a soffit made up by hand: two props in it, or the ones a test gives.
 
-import type { FillDocument, SoffitProp, UnitFill } from "../../src/fill/result.ts";
+import type { FillDocument, Soffit, SoffitProp, UnitFill } from "../../src/fill/result.ts";
 import type { Project, Storey, Unit } from "../../src/plan/project.ts";
 import { fillDocument, projectOf } from "./filled.ts";
 import { roomPlan } from "./roomPlan.ts";
@@ -32,13 +32,16 @@ export function propped(given: Given = {}): Propped {
   const unit: Unit = roomPlan(drop);
   const project = projectOf(unit, { storey, loads });
   const { units, ...rest } = fillDocument(project);
-  const soffit = {
+  const soffit: Soffit = {
     room: given.room ?? unit.rooms[0]!.name,
+    along: "x",
+    height: storey.clearHeight - drop,
     outline: [],
     holes: [],
     pieces: [],
     unfilled: [],
     props,
+    counts: { closures: 0, fillers: 0, panels: 0, strips: 0 },
   };
   const withProps = units.map((entry): UnitFill => ({ ...entry, soffits: [soffit] }));
   return { project, fill: { ...rest, units: withProps } };

@@ -1,0 +1,66 @@
+// What the site says of a soffit that tiles: does anything stay under it, and what do the props stand on?
+
+import type { Position } from "../../plan/project.ts";
+import { counted, type ProblemLog } from "../problems.ts";
+import type { Soffit } from "../result.ts";
+import type { SoffitField } from "./buildSoffit.ts";
+import type { SoffitPlan } from "./planSoffit.ts";
+
+/** Props keep this far from the edge of what they stand on, mm. Common practice, no source. */
+const BASE_EDGE = 150;
+
+export function checkSoffit(
+  {
+    soffit,
+    field,
+    plan,
+  }: { readonly soffit: Soffit; readonly field: SoffitField; readonly plan: SoffitPlan | null },
+  { log }: { readonly log: ProblemLog },
+): void {
+  const { room, props } = soffit;
+  if (plan === null || plan.tiles.length === 0) return;
+  if (plan.strips.length === 0) {
+    log.add(
+      "warning",
+      "no-retained-support",
+      `In ${room} one row of slab panels reaches from connector to connector: nothing stays under the slab when they are ` +
+        `struck; keep them until the slab has its full striking strength, or add a strip.`,
+      { room },
+    );
+  }
+  if (plan.strips.some(({ parts }) => parts === null)) {
+    log.add(
+      "error",
+      "missing-piece",
+      `In ${room} no shoring strip of the kit reaches from one prop to the next: add a longer one to the kit.`,
+      { room },
+    );
+  }
+  const openings = field.openings.map(({ ring }) => ring.map(field.frame.toPlan));
+  const near = props.filter(({ at }) => openings.some((ring) => isNear(at, ring)));
+  if (near.length > 0) {
+    log.add(
+      "warning",
+      "prop-at-edge",
+      `In ${room} ${counted(near.length, "prop stands", "props stand")} within ${BASE_EDGE} mm of an opening that the floor ` +
+        `below has too: cover the opening to carry them, or move it.`,
+      { room, at: near[0]!.at },
+    );
+  }
+}
+
+function isNear(at: Position, ring: readonly Position[]): boolean {
+  const [x, y] = at;
+  let inside = false;
+  let near = false;
+  ring.forEach((a, k) => {
+    const b = ring[(k + 1) % ring.length]!;
+    if (a[1] > y !== b[1] > y && a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]) > x) inside = !inside;
+    const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+    const square = dx * dx + dy * dy;
+    const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / square));
+    const [ex, ey] = [x - a[0] - t * dx, y - a[1] - t * dy];
+    if (ex * ex + ey * ey < BASE_EDGE * BASE_EDGE) near = true;
+  });
+  return inside || near;
+}
