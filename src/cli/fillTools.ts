@@ -1,18 +1,29 @@
-// What the command `fill` needs of the core, as a record of functions, so that the command can be tried without it.
+// What the commands need of the core, as a record of functions, so that they can be tried without it.
 
 import type { FillDocument } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project } from "../plan/project.ts";
+import type { SheetFields } from "../sheet/info.ts";
+import type { Sheet } from "../sheet/mark.ts";
 
 /** A file read, or what is wrong with it: one sentence for each fault, with its path inside the file. */
 export type Read<Value> =
   | { readonly status: "ok"; readonly value: Value; readonly warnings: readonly string[] }
   | { readonly status: "invalid"; readonly faults: readonly string[] };
 
-/** A sheet as it is printed. The title becomes its file's name; two sheets may share one. */
-export interface PrintedSheet {
-  readonly title: string;
-  readonly svg: string;
+/** The sheets of one unit, storey and hand, in the order in which they are bound. */
+export interface PrintedSet {
+  /** Becomes the name of a file. */
+  readonly name: string;
+  /** Their names become those of files; two sheets may share one. */
+  readonly sheets: readonly Sheet[];
+}
+
+/** A fill and what it was made from. */
+export interface Made {
+  readonly fill: FillDocument;
+  readonly project: Project;
+  readonly kit: Kit;
 }
 
 export interface FillTools {
@@ -20,5 +31,5 @@ export interface FillTools {
   /** Paths of faults begin with `kit`. */
   readonly readKit: (kit: Project["kit"]) => Read<Kit>;
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
-  readonly sheets: (fill: FillDocument, project: Project, kit: Kit) => readonly PrintedSheet[];
+  readonly sheets: (made: Made, fields?: SheetFields) => Promise<readonly PrintedSet[]>;
 }

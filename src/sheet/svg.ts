@@ -35,7 +35,8 @@ export function sheetToSvg(sheet: Sheet): string {
   ].join("");
 }
 
-function markToSvg(mark: Mark): string {
+/** One element, without a line feed. */
+export function markToSvg(mark: Mark): string {
   const piece = mark.piece === undefined ? "" : ` data-piece="${xmlText(mark.piece)}"`;
   switch (mark.kind) {
     case "line":

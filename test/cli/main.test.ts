@@ -6,6 +6,8 @@ import type { FillDocument } from "../../src/fill/result.ts";
 import { writeFillDocument } from "../../src/fill/writeFill.ts";
 import type { Kit } from "../../src/kit/kit.ts";
 import type { Project } from "../../src/plan/project.ts";
+import type { Sheet } from "../../src/sheet/mark.ts";
+import { paperMm } from "../../src/units.ts";
 import { everything, fillDocument, unitEntry } from "../support/fillDocument.ts";
 import { memoryIo } from "../support/memoryIo.ts";
 
@@ -23,13 +25,13 @@ function core(fill: FillDocument, members: Partial<FillTools> = {}): FillTools {
         : { status: "ok", value: { kit: "demo" } as unknown as Project, warnings: [] },
     readKit: () => ({ status: "ok", value: kit, warnings: [] }),
     fill: () => Promise.resolve(fill),
-    sheets: () => [
-      { title: "A Kitchen", svg: "<svg>1</svg>" },
-      { title: "A kitchen", svg: "<svg>2</svg>" },
-      { title: "../../A", svg: "<svg>3</svg>" },
-    ],
+    sheets: () => Promise.resolve([{ name: "a", sheets: ["A Kitchen", "A kitchen", "../../A"].map(sheet) }]),
     ...members,
   };
+}
+
+function sheet(name: string): Sheet {
+  return { name, width: paperMm(297), height: paperMm(210), title: name, description: "", marks: [] };
 }
 
 async function run(line: string, tools = core(clean), members: Parameters<typeof memoryIo>[1] = {}) {
@@ -70,7 +72,7 @@ describe("where things go", () => {
 
   it("gives every sheet its own text", async () => {
     const { files } = await run("fill a.json --out o");
-    expect(files.get("o/A-kitchen-2.svg")).toBe("<svg>2</svg>");
+    expect(files.get("o/A-kitchen-2.svg")).toContain('<title id="a-kitchen-title">A kitchen</title>');
   });
 });
 

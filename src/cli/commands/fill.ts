@@ -3,13 +3,11 @@
 // Everything is made in memory before the first byte is written, so an error on the way leaves nothing behind.
 
 import { billCsv } from "../../fill/billCsv.ts";
-import type { FillDocument } from "../../fill/result.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
 import { MAX_ISSUES } from "../../json/issue.ts";
-import type { Kit } from "../../kit/kit.ts";
-import type { Project } from "../../plan/project.ts";
+import { sheetToSvg } from "../../sheet/svg.ts";
 import { fileNames } from "../fileNames.ts";
-import type { FillTools, Read } from "../fillTools.ts";
+import type { FillTools, Made, Read } from "../fillTools.ts";
 import type { Io, OutputFile, WriteOutcome } from "../io.ts";
 import { fillSummary } from "../summary.ts";
 
@@ -42,7 +40,8 @@ export async function runFill(request: FillRequest, io: Io, tools: FillTools): P
 
   const fill = await tools.fill(project.value, kit.value);
   const json = writeFillDocument(fill);
-  const sheets = request.out === null ? [] : printed(fill, project.value, kit.value, tools);
+  const made = { fill, project: project.value, kit: kit.value };
+  const sheets = request.out === null ? [] : await printed(made, tools);
   const outputs = placeOutputs(request, json, sheets, io);
   if (outputs.status === "failed") return stop(io, outputs.message);
 
@@ -66,15 +65,15 @@ async function readInput(path: string, io: Io): Promise<Step<string>> {
 }
 
 /** The files of `--out`, named but not yet placed in their folder. */
-function printed(fill: FillDocument, project: Project, kit: Kit, tools: FillTools): readonly OutputFile[] {
-  const sheets = tools.sheets(fill, project, kit);
+async function printed(made: Made, tools: FillTools): Promise<readonly OutputFile[]> {
+  const sheets = (await tools.sheets(made)).flatMap((set) => set.sheets);
   const names = fileNames(
-    sheets.map((sheet) => sheet.title),
+    sheets.map((sheet) => sheet.name),
     ".svg",
   );
   return [
-    { path: "bill.csv", text: billCsv(fill, kit) },
-    ...sheets.map((sheet, index) => ({ path: names[index]!, text: sheet.svg })),
+    { path: "bill.csv", text: billCsv(made.fill, made.kit) },
+    ...sheets.map((sheet, index) => ({ path: names[index]!, text: sheetToSvg(sheet) })),
   ];
 }
 
