@@ -7,6 +7,7 @@ import { resolveKit } from "../kit/resolve.ts";
 import { readProject } from "../plan/read.ts";
 import { sheetSets } from "../sheet/sheetSet.ts";
 import type { FillTools } from "./fillTools.ts";
+import { fontFiles } from "./fontFiles.ts";
 
 export const coreTools: FillTools = {
   readProject(text) {
@@ -24,6 +25,7 @@ export const coreTools: FillTools = {
   async fill(project, kit) {
     return fillProject(project, kit, await loadUnion());
   },
+  fonts: fontFiles,
   async sheets(made, fields) {
     return sheetSets({ ...made, union: await loadUnion() }, fields);
   },

@@ -5,6 +5,7 @@ import type { Kit } from "../kit/kit.ts";
 import type { Project } from "../plan/project.ts";
 import type { SheetFields } from "../sheet/info.ts";
 import type { Sheet } from "../sheet/mark.ts";
+import type { FontFiles } from "../sheet/pdf/write.ts";
 
 /** A file read, or what is wrong with it: one sentence for each fault, with its path inside the file. */
 export type Read<Value> =
@@ -31,5 +32,7 @@ export interface FillTools {
   /** Paths of faults begin with `kit`. */
   readonly readKit: (kit: Project["kit"]) => Read<Kit>;
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
+  /** The typeface of the sheets. */
+  readonly fonts: () => Promise<FontFiles>;
   readonly sheets: (made: Made, fields?: SheetFields) => Promise<readonly PrintedSet[]>;
 }

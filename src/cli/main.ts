@@ -2,11 +2,13 @@
 
 import { version } from "../../package.json";
 import { readArguments } from "./args.ts";
-import { type ExitCode, runFill } from "./commands/fill.ts";
+import { runFill } from "./commands/fill.ts";
+import type { ExitCode } from "./commands/made.ts";
+import { runSheets } from "./commands/sheets.ts";
 import type { FillTools } from "./fillTools.ts";
 import type { Io } from "./io.ts";
 import { plainText } from "./plainText.ts";
-import { commandHelp, overview } from "./usage.ts";
+import { commandHelp, FORMATS, overview, SMALL_PAPERS } from "./usage.ts";
 
 /**
  * Runs one command to its end.
@@ -38,18 +40,28 @@ async function run(argv: readonly string[], io: Io, tools: FillTools): Promise<E
       await io.err(`"${parsed.command.name}" is not built yet in version ${version}.\n`);
       return 2;
     case "run":
-      return runFill(
-        {
-          project: parsed.operands[0]!,
-          out: parsed.options.get("out") ?? null,
-          json: parsed.options.get("json") ?? null,
-        },
-        io,
-        tools,
-      );
+      return runCommand(parsed.command.name, parsed, io, tools);
     default:
       return parsed satisfies never;
   }
+}
+
+interface Words {
+  readonly operands: readonly string[];
+  readonly options: ReadonlyMap<string, string>;
+}
+
+/** @throws {RangeError} for a command that is listed as built and is not */
+function runCommand(name: string, { operands, options }: Words, io: Io, tools: FillTools): Promise<ExitCode> {
+  const project = operands[0]!;
+  const out = options.get("out") ?? null;
+  if (name === "fill") return runFill({ project, out, json: options.get("json") ?? null }, io, tools);
+  if (name === "sheets" && out !== null) {
+    const format = FORMATS.find((some) => some === options.get("format")) ?? "pdf";
+    const paper = SMALL_PAPERS.find((some) => some === options.get("paper")) ?? "A4";
+    return runSheets({ project, out, format, paper, date: options.get("date") ?? "" }, io, tools);
+  }
+  throw new RangeError(`no command "${name}"`);
 }
 
 async function say(io: Io, text: string): Promise<ExitCode> {

@@ -14,7 +14,7 @@ import type { FacePiece, UnitFill } from "../fill/result.ts";
 import { listMarks } from "./countList.ts";
 import { type CountRow, countRows } from "./countRows.ts";
 import { type SheetRing, sheetRings } from "./faceOrder.ts";
-import { frameOf } from "./frame.ts";
+import { framedSheet } from "./framedSheet.ts";
 import { headerMarks } from "./header.ts";
 import { isAllMirrored, type SheetInfo } from "./info.ts";
 import { keyPlanMarks } from "./keyPlan.ts";
@@ -30,7 +30,6 @@ import { rowMarks } from "./rowMarks.ts";
 import { type PlacedRow, type PlacedStretch, placeRow } from "./rowPlace.ts";
 import { breakRows } from "./rowPlan.ts";
 import { scaleText } from "./scale.ts";
-import { sheetKey } from "./sheetKey.ts";
 import type { RibbonContext } from "./stretch.ts";
 import type { Showing } from "./stretchMarks.ts";
 import { TITLE_WORDS, WORDS } from "./words.ts";
@@ -203,23 +202,16 @@ function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet 
   ].filter((part) => part !== "");
   const entries = { name: title, isOutside: parts.isOutside, area: parts.area, pieces, ring: rings[0] };
   const shown = [...headerMarks(info, { ...entries, page: page + 1, pages: pages.length }), ...marks];
-  const sheetTitle = TITLE_WORDS.roomSheet(title, isAllMirrored(info));
-  const frame = frameOf(info, {
+  const about = {
+    name: name.join("-"),
+    title: TITLE_WORDS.roomSheet(title, isAllMirrored(info)),
+    description: description(room, info),
     paper: info.paper,
-    title: sheetTitle,
     scale: scaleText(room.context.scale),
     sheet: number,
     sheets,
-    key: sheetKey(info, name.join("-"), shown),
-  });
-  return {
-    name: name.join("-"),
-    width: frame.width,
-    height: frame.height,
-    title: sheetTitle,
-    description: description(room, info),
-    marks: [...shown, ...frame.marks],
   };
+  return framedSheet(info, about, shown);
 }
 
 function description(room: RoomPages, info: SheetInfo): string {
