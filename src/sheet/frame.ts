@@ -6,6 +6,7 @@ import type { PaperMm } from "../units.ts";
 import type { Box } from "./box.ts";
 import { FRAME_WORDS } from "./frameWords.ts";
 import { isAllMirrored, type SheetInfo } from "./info.ts";
+import { textWidth } from "./lettering.ts";
 import type { Mark, Stroke } from "./mark.ts";
 import { besideBox, contentBox, frameBox, isLarge, PAPERS, type PaperSize, titleBox } from "./paper.ts";
 import { plainText } from "./plainText.ts";
@@ -70,40 +71,50 @@ function smallMarks(info: SheetInfo, entries: FrameEntries): readonly Mark[] {
   const block = hasKey ? { ...whole, width: code.x - quiet - whole.x } : whole;
   const ratio = ratioOf(entries.scale);
   const words = FRAME_WORDS[info.language];
-  const scale = { label: words.scale, value: "", width: ratio === null ? 0 : 26 };
+  const scale = { label: words.scale, value: "", width: ratio === null ? 0 : 25 };
   const before: readonly TitleField[] = stretched(
     [
-      { label: words.scheme, value: info.project, width: 44 },
-      { label: words.title, value: entries.title, width: 52 },
-      poursField(info, 24),
+      { label: words.scheme, value: info.project, width: 41 },
+      { label: words.title, value: entries.title, width: 55 },
+      poursField(info, 25),
       { label: words.document, value: info.document, width: 20 },
-      { label: words.madeBy, value: info.madeBy, width: 23 },
-      { label: words.releasedBy, value: info.releasedBy, width: 23 },
+      { label: words.madeBy, value: info.madeBy, width: 21 },
+      { label: words.releasedBy, value: info.releasedBy, width: 21 },
     ],
-    block.width - 11 - 21 - 18 - scale.width,
+    block.width - 10 - 22 - 20 - scale.width,
   );
   const fields = [
     ...before.slice(0, 4),
-    { label: words.revision, value: info.revision, width: 11 },
-    { label: words.date, value: info.date, width: 21 },
+    { label: words.revision, value: info.revision, width: 10 },
+    { label: words.date, value: info.date, width: 22 },
     ...(ratio === null ? [] : [scale]),
-    { label: words.sheet, value: words.sheetOf(entries.sheet, entries.sheets), width: 18 },
+    { label: words.sheet, value: words.sheetOf(entries.sheet, entries.sheets), width: 20 },
     ...before.slice(4),
   ];
   return [
     { kind: "rect", box: block, stroke: FRAME },
     ...fieldRow(fields, block),
-    ...(ratio === null ? [] : scaleCell(entries.scale, ratio, leftOf(scale, fields, block), block)),
+    ...(ratio === null
+      ? []
+      : scaleCell({ ...scale, scale: entries.scale }, ratio, leftOf(scale, fields, block), block)),
     ...(hasKey ? qrMarks(entries.key, code) : []),
   ];
 }
 
 /** The ratio in the row of the label, the bar in the place of the value. */
-function scaleCell(text: string, ratio: number, x: number, block: Box): readonly Mark[] {
-  const at = [x + 24.5, block.y + 4.1] as const;
+function scaleCell(
+  entries: { readonly label: string; readonly scale: string },
+  ratio: number,
+  x: number,
+  block: Box,
+): readonly Mark[] {
+  const at = [x + 23.5, block.y + 4.7] as const;
+  const text = entries.scale;
+  const room = 21 - textWidth(entries.label, { height: 2.5, weight: 400 });
+  const height = textWidth(text, { height: 3.5, weight: 600 }) <= room ? 3.5 : 2.5;
   return [
-    { kind: "text", at, text, height: 3.5, weight: 600, ink: "ink", anchor: "end" },
-    ...smallBar(ratio, x + 1.5, block.y + 10.8, 23),
+    { kind: "text", at, text, height, weight: 600, ink: "ink", anchor: "end" },
+    ...smallBar(ratio, x + 1.5, block.y + 11, 22),
   ];
 }
 

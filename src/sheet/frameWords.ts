@@ -45,7 +45,7 @@ export const FRAME_WORDS: Readonly<Record<Language, FrameWords>> = {
   es: {
     scheme: "Obra",
     title: "Título",
-    document: "Documento",
+    document: "Docum.",
     revision: "Rev.",
     date: "Emitido",
     scale: "Escala",
@@ -63,7 +63,7 @@ export const FRAME_WORDS: Readonly<Record<Language, FrameWords>> = {
   pt: {
     scheme: "Obra",
     title: "Título",
-    document: "Documento",
+    document: "Docum.",
     revision: "Rev.",
     date: "Emissão",
     scale: "Escala",
@@ -72,7 +72,7 @@ export const FRAME_WORDS: Readonly<Record<Language, FrameWords>> = {
     madeBy: "Elaborou",
     checkedBy: "Verificou",
     releasedBy: "Liberou",
-    pours: "Concretagens",
+    pours: "Concret.",
     asDrawn: "sem espelho",
     mirrored: "espelhado",
     slabTop: "Nível da laje",

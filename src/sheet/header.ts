@@ -79,9 +79,11 @@ function unitMarks(
     ...(entries.pages > 1 ? [HEADER_WORDS.continued(entries.page, entries.pages)] : []),
   ];
   const lines = [[HEADER_WORDS.unit(plainText(info.unitName)), ...pours.map(plainText)], counts];
-  const lettering = { height: 3.5, weight: 400 } as const;
   return lines.flatMap((words, index): readonly Mark[] => {
-    const text = cutToWidth(words.join(", "), room, lettering);
+    const line = words.join(", ");
+    const large = { height: 3.5, weight: 400 } as const;
+    const lettering = textWidth(line, large) <= room ? large : ({ height: 2.5, weight: 400 } as const);
+    const text = cutToWidth(line, room, lettering);
     const at = [x, baseline - 5.8 * (1 - index)] as const;
     return text === "" ? [] : [{ kind: "text", at, text, ...lettering, ink: "ink", anchor: "start" }];
   });

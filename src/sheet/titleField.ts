@@ -19,9 +19,9 @@ const LARGE = { height: 3.5, weight: 600 } as const;
 const SMALL = { height: 2.5, weight: 600 } as const;
 
 /** Baselines from the upper edge of a cell 12 or 13 mm high. */
-const LABEL = 4.1;
+const LABEL = 3.7;
 const ONE_LINE = 10.6;
-const TWO_LINES = [7.8, 11.3] as const;
+const TWO_LINES = [7.5, 11.1] as const;
 
 /** The cells of one row from left to right, with a thin line between neighbours. */
 export function fieldRow(fields: readonly TitleField[], row: Omit<Box, "width">): readonly Mark[] {
