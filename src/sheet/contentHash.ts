@@ -10,12 +10,22 @@ const WORD = 0x100000000;
 /** 16 hexadecimal digits in capitals for the UTF-8 bytes of the text. The same everywhere; all sums are exact. */
 export function contentHash(text: string): string {
   let { high, low }: { high: number; low: number } = BASIS;
-  for (const byte of utf8(text)) {
+  const mix = (byte: number) => {
     const mixed = (low ^ byte) >>> 0;
     // hash × (2⁴⁰ + 1b3) modulo 2⁶⁴, in two words: 2⁴⁰ lifts the low word by a word and a byte.
     const product = mixed * PRIME_LOW;
-    high = (high * PRIME_LOW + mixed * 0x100 + Math.floor(product / WORD)) % WORD;
-    low = product % WORD;
+    low = product >>> 0;
+    high = (high * PRIME_LOW + mixed * 0x100 + (product - low) / WORD) >>> 0;
+  };
+  for (let at = 0; at < text.length; at++) {
+    const unit = text.charCodeAt(at);
+    if (unit < 0x80) {
+      mix(unit);
+      continue;
+    }
+    const code = text.codePointAt(at)!;
+    for (const byte of utf8(code)) mix(byte);
+    if (code > 0xffff) at++; // the second half of a pair
   }
   return hex(high) + hex(low);
 }
@@ -24,22 +34,10 @@ function hex(word: number): string {
   return word.toString(16).toUpperCase().padStart(8, "0");
 }
 
-function* utf8(text: string): Generator<number> {
-  for (const character of text) {
-    const code = character.codePointAt(0)!;
-    if (code < 0x80) yield code;
-    else if (code < 0x800) {
-      yield 0xc0 | (code >> 6);
-      yield 0x80 | (code & 0x3f);
-    } else if (code < 0x10000) {
-      yield 0xe0 | (code >> 12);
-      yield 0x80 | ((code >> 6) & 0x3f);
-      yield 0x80 | (code & 0x3f);
-    } else {
-      yield 0xf0 | (code >> 18);
-      yield 0x80 | ((code >> 12) & 0x3f);
-      yield 0x80 | ((code >> 6) & 0x3f);
-      yield 0x80 | (code & 0x3f);
-    }
-  }
+/** Bytes of a character beyond ASCII. @see RFC 3629, section 3 */
+function utf8(code: number): readonly number[] {
+  const last = (shift: number) => 0x80 | ((code >> shift) & 0x3f);
+  if (code < 0x800) return [0xc0 | (code >> 6), last(0)];
+  if (code < 0x10000) return [0xe0 | (code >> 12), last(6), last(0)];
+  return [0xf0 | (code >> 18), last(12), last(6), last(0)];
 }

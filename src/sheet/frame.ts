@@ -68,10 +68,10 @@ function smallMarks(info: SheetInfo, entries: FrameEntries): readonly Mark[] {
     height: SMALL_CODE,
   };
   const hasKey = entries.key !== undefined;
-  const block = hasKey ? { ...whole, width: code.x - quiet - whole.x } : whole;
+  const block = hasKey ? { ...whole, width: code.x - quiet - FRAME.weight / 2 - whole.x } : whole;
   const ratio = ratioOf(entries.scale);
   const words = FRAME_WORDS[info.language];
-  const scale = { label: words.scale, value: "", width: ratio === null ? 0 : 25 };
+  const scale = { label: "", value: "", width: ratio === null ? 0 : 25 }; // filled in below
   const before: readonly TitleField[] = stretched(
     [
       { label: words.scheme, value: info.project, width: 41 },
@@ -96,26 +96,35 @@ function smallMarks(info: SheetInfo, entries: FrameEntries): readonly Mark[] {
     ...fieldRow(fields, block),
     ...(ratio === null
       ? []
-      : scaleCell({ ...scale, scale: entries.scale }, ratio, leftOf(scale, fields, block), block)),
+      : scaleCell(words.scale, entries.scale, ratio, { ...block, x: leftOf(scale, fields, block) })),
     ...(hasKey ? qrMarks(entries.key, code) : []),
   ];
 }
 
-/** The ratio in the row of the label, the bar in the place of the value. */
-function scaleCell(
-  entries: { readonly label: string; readonly scale: string },
-  ratio: number,
-  x: number,
-  block: Box,
-): readonly Mark[] {
-  const at = [x + 23.5, block.y + 4.7] as const;
-  const text = entries.scale;
-  const room = 21 - textWidth(entries.label, { height: 2.5, weight: 400 });
-  const height = textWidth(text, { height: 3.5, weight: 600 }) <= room ? 3.5 : 2.5;
-  return [
-    { kind: "text", at, text, height, weight: 600, ink: "ink", anchor: "end" },
-    ...smallBar(ratio, x + 1.5, block.y + 11, 22),
-  ];
+/** The ratio in the row of the label, which stands back where both do not fit; the bar in the place of the value. */
+function scaleCell(label: string, scale: string, ratio: number, cell: Box): readonly Mark[] {
+  const quiet = { height: 2.5, weight: 400 } as const;
+  const room = 20 - textWidth(label, quiet);
+  const heights = [3.5, 2.5] as const;
+  const height = heights.find((some) => textWidth(scale, { height: some, weight: 600 }) <= room);
+  const word: Mark = {
+    kind: "text",
+    at: [cell.x + 1.5, cell.y + 3.7],
+    text: label,
+    ...quiet,
+    ink: "soft",
+    anchor: "start",
+  };
+  const value: Mark = {
+    kind: "text",
+    at: [cell.x + 23.5, cell.y + 4.7],
+    text: scale,
+    height: height ?? 3.5,
+    weight: 600,
+    ink: "ink",
+    anchor: "end",
+  };
+  return [...(height === undefined ? [] : [word]), value, ...smallBar(ratio, cell.x + 1.5, cell.y + 11, 22)];
 }
 
 function leftOf(field: TitleField, fields: readonly TitleField[], block: Box): number {

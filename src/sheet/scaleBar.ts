@@ -1,6 +1,7 @@
 // The scale bar: a length to hold a ruler to, for a print that was made larger or smaller loses its scale.
 
 import { roundTo } from "../units.ts";
+import { textWidth } from "./lettering.ts";
 import type { Mark, Stroke } from "./mark.ts";
 
 const EDGE: Stroke = { weight: 0.18, ink: "ink" };
@@ -50,9 +51,11 @@ export function largeBar(ratio: number, x: number, foot: number, note: string): 
     const at = [x + (paper * part) / parts, foot - BAR_HEIGHT - 0.9] as const;
     return { kind: "text", at, text, height: 2.5, weight: 400, ink: "ink", anchor: "middle" };
   });
+  // The last number reaches beyond the end of the bar.
+  const reach = textWidth(`${length / 1000}`, { height: 2.5, weight: 400 }) / 2;
   const behind: Mark = {
     kind: "text",
-    at: [x + paper + 3, foot],
+    at: [x + paper + reach + 2, foot],
     text: note,
     height: 2.5,
     weight: 400,

@@ -93,7 +93,7 @@ describe("what cannot be done says so on standard error, writes nothing and ends
     { line: "fill", err: /^fill needs a PROJECT\.\nUsage: / },
     { line: "fill a.json --ouy o", err: /^Unknown option --ouy; did you mean --out\?\nUsage: / },
     { line: "optimise a.json", err: /^"optimise" is not built yet/ },
-    { line: "sheets a.json --out o", err: /^"sheets" is not built yet/ },
+    { line: "check a.json", err: /^"check" is not built yet/ },
     { line: "check a.json", err: /^"check" is not built yet/ },
     { line: "import a.dxf --out a.json", err: /^"import" is not built yet/ },
     { line: "export a.json --format csv --out o", err: /^"export" is not built yet/ },
