@@ -8,7 +8,7 @@ import type { Language } from "../../src/plan/project.ts";
 import { grown, overlaps } from "../../src/sheet/box.ts";
 import { type FrameEntries, frameOf } from "../../src/sheet/frame.ts";
 import type { Mark, Sheet } from "../../src/sheet/mark.ts";
-import { contentBox, PAPERS, type PaperSize } from "../../src/sheet/paper.ts";
+import { contentBox, largePaper, PAPERS, type PaperSize } from "../../src/sheet/paper.ts";
 import { oneRoomInfo } from "../support/fixtureFill.ts";
 import { markBounds, outsidePaper, overlappingTexts } from "../support/sheetClaims.ts";
 import { HOSTILE_NAMES } from "../support/sheetFills.ts";
@@ -93,6 +93,11 @@ describe("a frame", () => {
     const frame = framed({ paper });
     expect(frame.width).toBeCloseTo(width, 9);
     expect(frame.height).toBeCloseTo(height, 9);
+  });
+
+  it.each(["A4", "Letter"] as const)("plans have twice the area of %s", (small) => {
+    const area = (paper: PaperSize) => PAPERS[paper].width * PAPERS[paper].height;
+    expect(area(largePaper(small)) / area(small)).toBeCloseTo(2, 6);
   });
 
   it.each(SIZES)("on %s leaves most of the paper to the sheet", (paper) => {
