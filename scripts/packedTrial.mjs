@@ -1,5 +1,5 @@
-// Does the packed program do what the checkout does? Packs it, installs the package into an empty folder, fills
-// a sample with both, and compares exit code, standard output and every file byte for byte.
+// Does the packed program do what the checkout does? Packs it, installs the package into an empty folder, fills a
+// sample and prints its sheets with both, and compares exit codes, standard output and every file byte for byte.
 //
 //   node scripts/packedTrial.mjs [PROJECT]
 
@@ -15,17 +15,23 @@ const project = resolve(process.argv[2] ?? firstSample());
 const folder = mkdtempSync(join(tmpdir(), "panelwright-trial-"));
 try {
   const app = install(pack());
-  const packed = fill(app, "npx", ["--no-install", "panelwright"], join(folder, "packed"));
-  const source = fill(checkout, "npm", ["run", "--silent", "cli", "--"], join(folder, "checkout"));
+  const packed = outputs(app, "npx", ["--no-install", "panelwright"], "packed");
+  const source = outputs(checkout, "npm", ["run", "--silent", "cli", "--"], "checkout");
   assert.deepEqual(packed.names, source.names, "the packed program writes other files than the checkout");
-  assert.equal(packed.code, source.code, "the packed program ends with another exit code than the checkout");
+  assert.deepEqual(
+    packed.codes,
+    source.codes,
+    "the packed program ends with another exit code than the checkout",
+  );
   for (const [name, bytes] of packed.files) {
     assert.ok(
       bytes.equals(source.files.get(name)),
       `${name} differs between the packed program and the checkout`,
     );
   }
-  process.stdout.write(`Packed trial: ${packed.names.length} outputs equal, exit code ${packed.code}.\n`);
+  process.stdout.write(
+    `Packed trial: ${packed.names.length} outputs equal, exit codes ${packed.codes.join(", ")}.\n`,
+  );
 } finally {
   rmSync(folder, { recursive: true });
 }
@@ -60,13 +66,18 @@ function install(archive) {
   return app;
 }
 
-function fill(where, command, words, out) {
-  const ran = spawnSync(command, [...words, "fill", project, "--out", out], { cwd: where, maxBuffer: 1e9 });
-  assert.ok(ran.status === 0 || ran.status === 1, `${command} ended with ${ran.status}: ${ran.stderr}`);
-  const names = readdirSync(out).sort();
-  const files = new Map(names.map((name) => [name, readFileSync(join(out, name))]));
-  files.set("standard output", ran.stdout);
-  return { code: ran.status, names: [...files.keys()], files };
+/** What both commands write, by name, and how they end. */
+function outputs(where, command, words, name) {
+  const files = new Map();
+  const codes = ["fill", "sheets"].map((task) => {
+    const out = join(folder, `${name}-${task}`);
+    const ran = spawnSync(command, [...words, task, project, "--out", out], { cwd: where, maxBuffer: 1e9 });
+    assert.ok(ran.status === 0 || ran.status === 1, `${command} ended with ${ran.status}: ${ran.stderr}`);
+    for (const file of readdirSync(out).sort()) files.set(`${task}: ${file}`, readFileSync(join(out, file)));
+    files.set(`${task}: standard output`, ran.stdout);
+    return ran.status;
+  });
+  return { codes, names: [...files.keys()], files };
 }
 
 function run(where, command, words) {

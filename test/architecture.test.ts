@@ -26,6 +26,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** Packages that belong to one folder. Others may be imported by no core folder at all. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   geom: ["clipper2-wasm"],
+  sheet: ["uqr", "fflate"],
   editor: [
     "react",
     "react-dom",

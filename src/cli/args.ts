@@ -52,6 +52,9 @@ function readWords(command: CommandUsage, words: readonly string[]): Arguments {
   if (surplus !== undefined)
     return badUsage(`"${surplus}" is one name too many for ${command.name}.`, command);
   if (operands.includes("")) return badUsage("The name of a file is empty.", command);
+  const needed = command.options.find(({ name, isRequired }) => isRequired === true && !options.has(name));
+  if (needed !== undefined)
+    return badUsage(`${command.name} needs --${needed.name} ${needed.value}.`, command);
   return { status: "run", command, operands, options };
 }
 
@@ -72,6 +75,9 @@ function readOption(
   if (value === undefined || value === "") return `${spelled} needs a ${option.value} after it.`;
   if (value === "-" && option.value === "DIR")
     return `${spelled} needs a ${option.value}; it writes several files, and "-" is none.`;
+  if (option.choices?.includes(value) === false)
+    return `${spelled} takes ${option.choices.join(", ")}, not "${value}".`;
+  if (option.accepts?.(value) === false) return `${spelled} takes ${option.value}, not "${value}".`;
   options.set(option.name, value);
   return null;
 }

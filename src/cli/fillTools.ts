@@ -3,15 +3,29 @@
 import type { FillDocument } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project } from "../plan/project.ts";
+import type { SheetFields } from "../sheet/info.ts";
+import type { Sheet } from "../sheet/mark.ts";
+import type { FontFiles } from "../sheet/pdf/write.ts";
 import type { InputTools } from "./inputs.ts";
 
-/** A sheet as it is printed. The title becomes its file's name; two sheets may share one. */
-export interface PrintedSheet {
-  readonly title: string;
-  readonly svg: string;
+/** The sheets of one unit, storey and hand, in the order in which they are bound. */
+export interface PrintedSet {
+  /** Becomes the name of a file. */
+  readonly name: string;
+  /** Their names become those of files; two sheets may share one. */
+  readonly sheets: readonly Sheet[];
+}
+
+/** A fill and what it was made from. */
+export interface Made {
+  readonly fill: FillDocument;
+  readonly project: Project;
+  readonly kit: Kit;
 }
 
 export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
-  readonly sheets: (fill: FillDocument, project: Project, kit: Kit) => readonly PrintedSheet[];
+  /** The typeface of the sheets. */
+  readonly fonts: () => Promise<FontFiles>;
+  readonly sheets: (made: Made, fields?: SheetFields) => Promise<readonly PrintedSet[]>;
 }

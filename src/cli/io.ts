@@ -10,10 +10,10 @@ export type WriteOutcome =
   | { readonly status: "written" }
   | { readonly status: "failed"; readonly path: string; readonly reason: string };
 
-/** A file to be written, UTF-8. */
+/** A file to be written: a text, as UTF-8, or its bytes. */
 export interface OutputFile {
   readonly path: string;
-  readonly text: string;
+  readonly content: string | Uint8Array;
 }
 
 export interface Io {

@@ -4,11 +4,12 @@ import { version } from "../../package.json";
 import { type Arguments, readArguments } from "./args.ts";
 import { runCheck } from "./commands/check.ts";
 import { runFill } from "./commands/fill.ts";
+import { runSheets } from "./commands/sheets.ts";
 import type { FillTools } from "./fillTools.ts";
 import type { ExitCode } from "./inputs.ts";
 import type { Io } from "./io.ts";
 import { plainText } from "./plainText.ts";
-import { commandHelp, overview } from "./usage.ts";
+import { commandHelp, FORMATS, overview, SMALL_PAPERS } from "./usage.ts";
 
 /**
  * Runs one command to its end.
@@ -46,18 +47,29 @@ async function run(argv: readonly string[], io: Io, tools: FillTools): Promise<E
   }
 }
 
+/** @throws {RangeError} for a command that is listed as built and is not */
 function runCommand(
   { command, operands, options }: Extract<Arguments, { status: "run" }>,
   io: Io,
   tools: FillTools,
 ): Promise<ExitCode> {
   const project = operands[0]!;
+  const out = options.get("out") ?? null;
   const json = options.get("json") ?? null;
   switch (command.name) {
     case "fill":
-      return runFill({ project, out: options.get("out") ?? null, json }, io, tools);
+      return runFill({ project, out, json }, io, tools);
     case "check":
       return runCheck({ project, json }, io, tools);
+    case "sheets": {
+      const format = FORMATS.find((some) => some === options.get("format")) ?? "pdf";
+      const paper = SMALL_PAPERS.find((some) => some === options.get("paper")) ?? "A4";
+      return runSheets(
+        { project, out: out ?? "", format, paper, date: options.get("date") ?? "" },
+        io,
+        tools,
+      );
+    }
     default:
       throw new RangeError(`nothing runs the command "${command.name}"`);
   }

@@ -5,6 +5,12 @@ interface OptionUsage {
   /** What stands for its value in the usage, such as "DIR". Every option but help and version takes one. */
   readonly value: string;
   readonly meaning: string;
+  /** The command cannot do without it. */
+  readonly isRequired?: boolean;
+  /** The only values it takes. */
+  readonly choices?: readonly string[];
+  /** Whether it takes the value, where that cannot be listed; {@link value} says the form. */
+  readonly accepts?: (value: string) => boolean;
 }
 
 export interface CommandUsage {
@@ -38,6 +44,52 @@ const CHECK: CommandUsage = {
   isBuilt: true,
 };
 
+export const FORMATS = ["pdf", "svg", "html"] as const;
+export const SMALL_PAPERS = ["A4", "Letter"] as const;
+
+const SHEETS: CommandUsage = {
+  name: "sheets",
+  operands: ["PROJECT"],
+  options: [
+    {
+      name: "out",
+      value: "DIR",
+      meaning:
+        "write the sheets and sheets.csv, the list of their codes, into this folder; it is made if missing",
+      isRequired: true,
+    },
+    {
+      name: "format",
+      value: FORMATS.join("|"),
+      meaning: "pdf (if not given) and html: one file for each unit, storey and hand; svg: one file a sheet",
+      choices: FORMATS,
+    },
+    {
+      name: "paper",
+      value: SMALL_PAPERS.join("|"),
+      meaning: "of a person's sheets; plans are on A3 with A4 (if not given), on Tabloid with Letter",
+      choices: SMALL_PAPERS,
+    },
+    {
+      name: "date",
+      value: "YYYY-MM-DD",
+      meaning: "date of issue for the title blocks; left open if not given",
+      accepts: isDate,
+    },
+  ],
+  purpose: "every sheet of every unit, to print or to send",
+  isBuilt: true,
+};
+
+/** A day of the calendar in use since 1582. */
+function isDate(text: string): boolean {
+  const [, year, month, day] = (/^(\d{4})-(\d{2})-(\d{2})$/.exec(text) ?? []).map(Number);
+  if (year === undefined || month === undefined || day === undefined) return false;
+  const isLeap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  const days = [31, isLeap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1] ?? 0;
+  return day >= 1 && day <= days;
+}
+
 const later = (name: string, purpose: string): CommandUsage => ({
   name,
   operands: [],
@@ -50,7 +102,7 @@ export const COMMANDS: readonly CommandUsage[] = [
   FILL,
   CHECK,
   later("optimise", "choose the fill of all units together, so that one panel set serves every pour"),
-  later("sheets", "room sheets, elevations, soffit plan, setting-out sheet, bill and packing list"),
+  SHEETS,
   later("import", "read a drawing or a building model into a project file"),
   later("export", "drawings and lists for other programs"),
 ];
@@ -85,22 +137,27 @@ ${EXITS}`;
 
 /** The text of `panelwright COMMAND --help`. */
 export function commandHelp(command: CommandUsage): string {
-  const options = command.options.map(
-    (option) => `  ${`--${option.name} ${option.value}`.padEnd(14)}${option.meaning}\n`,
-  );
+  const words = command.options.map((option) => `--${option.name} ${option.value}`);
+  const wide = Math.max(12, ...words.map((word) => word.length)) + 2;
+  const options = command.options.map((option, k) => `  ${words[k]!.padEnd(wide)}${option.meaning}\n`);
+  const files = command.options.some(({ value }) => value === "FILE")
+    ? `PROJECT and FILE may be "-": standard input and standard output.`
+    : `PROJECT may be "-": standard input.`;
   return `Usage: panelwright ${synopsis(command)}
 
 ${capital(command.purpose)}.
 
 Options:
 ${options.join("")}
-PROJECT and FILE may be "-": standard input and standard output.
+${files}
 ${EXITS}`;
 }
 
 /** The command as it is called: "fill PROJECT [--out DIR] [--json FILE]". */
 export function synopsis(command: CommandUsage): string {
-  const options = command.options.map((option) => `[--${option.name} ${option.value}]`);
+  const options = command.options.map(({ name, value, isRequired }) =>
+    isRequired === true ? `--${name} ${value}` : `[--${name} ${value}]`,
+  );
   return [command.name, ...command.operands, ...options].join(" ");
 }
 

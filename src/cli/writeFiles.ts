@@ -1,6 +1,6 @@
 // Writes several files so that either all of them are there afterwards or nothing has changed.
 //
-//   1. each text → a temporary file beside its place, flushed to the disk
+//   1. each file → a temporary file beside its place, flushed to the disk
 //   2. each file about to be replaced → a copy beside it
 //   3. each temporary file → renamed to its place
 //
@@ -79,7 +79,7 @@ async function stage(fs: FileSystem, file: OutputFile, temporaries: Set<string>)
   const there = await statIfThere(fs, file.path);
   if (there === null) {
     const temporary = await writeTemporary(fs, file.path, temporaries, (handle) =>
-      handle.writeFile(file.text),
+      handle.writeFile(file.content),
     );
     return { file, target: file.path, temporary, isThere: false };
   }
@@ -89,7 +89,7 @@ async function stage(fs: FileSystem, file: OutputFile, temporaries: Set<string>)
   await fs.access(target, constants.W_OK); // a rename would replace a write-protected file without a word
   const temporary = await writeTemporary(fs, target, temporaries, async (handle) => {
     await handle.chmod(there.mode & PERMISSION_BITS).catch(() => undefined); // some disks keep no permissions
-    await handle.writeFile(file.text);
+    await handle.writeFile(file.content);
   });
   return { file, target, temporary, isThere: true };
 }
@@ -105,7 +105,7 @@ async function commit(
   if (step.temporary === null) {
     const device = await fs.open(step.target, "w");
     try {
-      await device.writeFile(step.file.text);
+      await device.writeFile(step.file.content);
     } finally {
       await device.close();
     }

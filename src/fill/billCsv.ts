@@ -77,7 +77,8 @@ export function sizeText(piece: Piece): string {
 const FORMULA_START = /^[=+\-@\t\r\n\uFF0B\uFF0D\uFF1D\uFF20]/;
 const NEEDS_QUOTES = /[",\r\n]/;
 
-function textCell(text: string): string {
+/** A text as a cell: never a formula, quoted where it must be. */
+export function textCell(text: string): string {
   const guarded = FORMULA_START.test(text) ? `'${text}` : text;
   return NEEDS_QUOTES.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
 }

@@ -7,7 +7,7 @@ import type { SheetCorner, SheetRing } from "./faceOrder.ts";
 import { isAllMirrored, type SheetInfo } from "./info.ts";
 import { cutToWidth, textWidth } from "./lettering.ts";
 import type { LetterHeight, Mark } from "./mark.ts";
-import { HEADER, MARGIN, WIDTH } from "./page.ts";
+import { type RoomPage, roomPage } from "./page.ts";
 import { OUTLINE } from "./pieceMark.ts";
 import { plainText } from "./plainText.ts";
 import { HEADER_WORDS } from "./words.ts";
@@ -29,18 +29,21 @@ const GAP = 8;
 const NAME_WIDTH = 92;
 
 export function headerMarks(info: SheetInfo, entries: HeaderEntries): readonly Mark[] {
-  const right = MARGIN + WIDTH;
-  const { marks: name, end } = nameMarks(entries.name);
-  const sentence = sentenceMarks(entries, right);
-  const room = sentence.start - GAP - (end + GAP);
-  return [...name, ...unitMarks(info, entries, end + GAP, room), ...sentence.marks, rule()];
+  const page = roomPage(info.paper);
+  const { marks: name, end } = nameMarks(entries.name, page);
+  const sentence = sentenceMarks(entries, page);
+  const place = { x: end + GAP, baseline: page.header.baseline, room: sentence.start - GAP - (end + GAP) };
+  return [...name, ...unitMarks(info, entries, place), ...sentence.marks, rule(page)];
 }
 
-function rule(): Mark {
-  return { kind: "line", from: [MARGIN, HEADER.rule], to: [MARGIN + WIDTH, HEADER.rule], stroke: OUTLINE };
+function rule({ left, right, header }: RoomPage): Mark {
+  return { kind: "line", from: [left, header.rule], to: [right, header.rule], stroke: OUTLINE };
 }
 
-function nameMarks(name: string): { readonly marks: readonly Mark[]; readonly end: number } {
+function nameMarks(
+  name: string,
+  { left, header }: RoomPage,
+): { readonly marks: readonly Mark[]; readonly end: number } {
   const sizes: readonly LetterHeight[] = [10, 7, 5];
   const text = plainText(name);
   const fits = (height: LetterHeight) => textWidth(text, { height, weight: 700 }) <= NAME_WIDTH;
@@ -48,18 +51,22 @@ function nameMarks(name: string): { readonly marks: readonly Mark[]; readonly en
   const shown = cutToWidth(text, NAME_WIDTH, { height, weight: 700 });
   const mark: Mark = {
     kind: "text",
-    at: [MARGIN, HEADER.baseline],
+    at: [left, header.baseline],
     text: shown,
     height,
     weight: 700,
     ink: "ink",
     anchor: "start",
   };
-  return { marks: shown === "" ? [] : [mark], end: MARGIN + textWidth(shown, mark) };
+  return { marks: shown === "" ? [] : [mark], end: left + textWidth(shown, mark) };
 }
 
 /** Two lines: where this is poured; how much of it there is. */
-function unitMarks(info: SheetInfo, entries: HeaderEntries, x: number, room: number): readonly Mark[] {
+function unitMarks(
+  info: SheetInfo,
+  entries: HeaderEntries,
+  { x, baseline, room }: { readonly x: number; readonly baseline: number; readonly room: number },
+): readonly Mark[] {
   const isMirrored = isAllMirrored(info);
   const pours = info.pours.map(({ name, mirror }) =>
     mirror && !isMirrored ? `${name} (${HEADER_WORDS.mirrored})` : name,
@@ -72,24 +79,26 @@ function unitMarks(info: SheetInfo, entries: HeaderEntries, x: number, room: num
     ...(entries.pages > 1 ? [HEADER_WORDS.continued(entries.page, entries.pages)] : []),
   ];
   const lines = [[HEADER_WORDS.unit(plainText(info.unitName)), ...pours.map(plainText)], counts];
-  const lettering = { height: 3.5, weight: 400 } as const;
   return lines.flatMap((words, index): readonly Mark[] => {
-    const text = cutToWidth(words.join(", "), room, lettering);
-    const at = [x, HEADER.baseline - 5.8 * (1 - index)] as const;
+    const line = words.join(", ");
+    const large = { height: 3.5, weight: 400 } as const;
+    const lettering = textWidth(line, large) <= room ? large : ({ height: 2.5, weight: 400 } as const);
+    const text = cutToWidth(line, room, lettering);
+    const at = [x, baseline - 5.8 * (1 - index)] as const;
     return text === "" ? [] : [{ kind: "text", at, text, ...lettering, ink: "ink", anchor: "start" }];
   });
 }
 
 type Word = { readonly text: string; readonly form: "plain" | "strong" | "solid" | "open" };
 
-/** Ends at `right`; the names of the two corners in the boxes they have on the ribbon. */
-function sentenceMarks(entries: HeaderEntries, right: number) {
+/** Ends at the right edge; the names of the two corners in the boxes they have on the ribbon. */
+function sentenceMarks(entries: HeaderEntries, { right, header }: RoomPage) {
   const words = sentence(entries);
   const marks: Mark[] = [];
   let x = right - words.reduce((sum, word) => sum + wordWidth(word), 0) - 2.4 * Math.max(0, words.length - 1);
   const start = words.length === 0 ? right : x;
   for (const word of words) {
-    marks.push(...wordMarks(word, x));
+    marks.push(...wordMarks(word, x, header.baseline));
     x += wordWidth(word) + 2.4;
   }
   return { marks, start };
@@ -137,17 +146,17 @@ function wordWidth(word: Word): number {
   return textWidth(word.text, letteringOf(word)) + (isBoxed ? 2 : 0);
 }
 
-function wordMarks(word: Word, x: number): readonly Mark[] {
+function wordMarks(word: Word, x: number, baseline: number): readonly Mark[] {
   const width = wordWidth(word);
   const isBoxed = word.form === "solid" || word.form === "open";
-  const box = { x, y: HEADER.baseline - 6, width, height: 7 };
+  const box = { x, y: baseline - 6, width, height: 7 };
   return [
     ...(isBoxed
       ? [{ kind: "rect", box, fill: word.form === "solid" ? "ink" : "paper", stroke: OUTLINE } satisfies Mark]
       : []),
     {
       kind: "text",
-      at: [x + width / 2, HEADER.baseline],
+      at: [x + width / 2, baseline],
       text: word.text,
       ...letteringOf(word),
       ink: word.form === "solid" ? "paper" : "ink",

@@ -4,8 +4,9 @@ import { sizeText } from "../fill/billCsv.ts";
 import type { UnitFill } from "../fill/result.ts";
 import type { Kit, Piece } from "../kit/kit.ts";
 import { ruleValue } from "../kit/kit.ts";
-import type { Project, Storey, Unit } from "../plan/project.ts";
+import type { Language, Project, Storey, Unit } from "../plan/project.ts";
 import type { Kg, Mm } from "../units.ts";
+import type { SmallPaper } from "./paper.ts";
 
 /** What the kit says of one code. */
 interface PieceInfo {
@@ -24,6 +25,10 @@ interface PourInfo {
 }
 
 export interface SheetInfo {
+  /** Of all words on the sheets. */
+  readonly language: Language;
+  /** Of a person's sheets; plans lie on the large paper that goes with it. */
+  readonly paper: SmallPaper;
   readonly project: string;
   readonly revision: string;
   readonly unitName: string;
@@ -41,30 +46,35 @@ export interface SheetInfo {
   readonly document: string;
   readonly date: string;
   readonly madeBy: string;
+  readonly checkedBy: string;
   readonly releasedBy: string;
 }
 
-/** Title block fields that no project file holds. */
-export type TitleFields = Partial<Pick<SheetInfo, "document" | "date" | "madeBy" | "releasedBy">>;
+/** What no project file holds: fields of the title block, and the paper. */
+export type SheetFields = Partial<
+  Pick<SheetInfo, "paper" | "document" | "date" | "madeBy" | "checkedBy" | "releasedBy">
+>;
+
+/** Whether the sheets show the unit in its mirrored hand only. */
+export function isAllMirrored({ pours }: Pick<SheetInfo, "pours">): boolean {
+  return pours.length > 0 && pours.every(({ mirror }) => mirror);
+}
 
 /**
  * Gathers what the sheets of a unit say beside its fill.
  *
  * @param fill - the fill they are for: it knows the storey and the pours
  */
-/** Whether the sheets show the unit in its mirrored hand only. */
-export function isAllMirrored({ pours }: Pick<SheetInfo, "pours">): boolean {
-  return pours.length > 0 && pours.every(({ mirror }) => mirror);
-}
-
 export function sheetInfoOf(
   source: { readonly project: Project; readonly unit: Unit; readonly kit: Kit },
   fill: Pick<UnitFill, "pours" | "storey">,
-  fields: TitleFields = {},
+  fields: SheetFields = {},
 ): SheetInfo {
   const { project, unit, kit } = source;
   const pours = project.pours.filter((pour) => fill.pours.includes(pour.id));
   return {
+    language: project.language,
+    paper: fields.paper ?? "A4",
     project: project.name,
     revision: project.revision,
     unitName: unit.name === "" ? unit.id : unit.name,
@@ -77,6 +87,7 @@ export function sheetInfoOf(
     document: fields.document ?? "",
     date: fields.date ?? "",
     madeBy: fields.madeBy ?? "",
+    checkedBy: fields.checkedBy ?? "",
     releasedBy: fields.releasedBy ?? "",
   };
 }

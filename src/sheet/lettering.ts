@@ -37,11 +37,15 @@ export function typeSize(height: LetterHeight): number {
   return (height * 1000) / CAPITAL_HEIGHT;
 }
 
+/** Advance of one character in thousandths of the type size. */
+export function advanceOf(character: string, weight: FontWeight): number {
+  return ADVANCES[weight].get(character) ?? UNKNOWN_ADVANCE;
+}
+
 /** Width of a text on paper, mm. */
 export function textWidth(text: string, lettering: Lettering): number {
-  const advances = ADVANCES[lettering.weight];
   let sum = 0;
-  for (const character of text) sum += advances.get(character) ?? UNKNOWN_ADVANCE;
+  for (const character of text) sum += advanceOf(character, lettering.weight);
   return (sum * typeSize(lettering.height)) / 1000;
 }
 

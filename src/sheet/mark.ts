@@ -115,5 +115,7 @@ export interface Sheet {
   readonly title: string;
   /** What the sheet shows, in a sentence or two, for a person who cannot see it. */
   readonly description: string;
+  /** What its code says; absent on a sheet without one. */
+  readonly key?: string;
   readonly marks: readonly Mark[];
 }

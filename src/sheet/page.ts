@@ -1,33 +1,58 @@
-// The paper of a room sheet: A4 on its side, a header above, a title block below, and what lies between.
+// How a room sheet shares out the paper inside its frame: a header, the ribbon, and three columns below it.
 
-import { type PaperMm, paperMm } from "../units.ts";
-import type { Box } from "./box.ts";
+import { contentBox, type SmallPaper } from "./paper.ts";
 
-/** Size of the paper, mm. @see ISO 216, A4 */
-export const PAPER: { readonly width: PaperMm; readonly height: PaperMm } = {
-  width: paperMm(297),
-  height: paperMm(210),
-};
+/** From side to side of what is shared out, mm of paper. */
+interface Column {
+  readonly x: number;
+  readonly width: number;
+}
 
-export const MARGIN = 10;
+/** Horizontal measures of a row of the ribbon: the wall itself, and how far its labels may reach. */
+export interface RowSpan {
+  readonly left: number;
+  readonly right: number;
+  readonly labelLeft: number;
+  readonly labelRight: number;
+}
 
-/** Between the margins from side to side. */
-export const WIDTH = PAPER.width - 2 * MARGIN;
-
-/** Baseline of the name of the room, and the rule under the header. */
-export const HEADER = { baseline: 20.2, rule: 23.2 } as const;
-
-/** Upper and lower edge of what a page can hold between header and title block. */
-export const CONTENT = { top: 24, bottom: 185.6 } as const;
-
-export const TITLE_BLOCK: Box = { x: MARGIN, y: 187, width: WIDTH, height: 13 };
-
-/** Columns below the ribbon: key plan, notes, list. */
-export const LOWER = {
-  keyPlan: { x: MARGIN, width: 52 },
-  notes: { x: 66, width: 74 },
-  list: { x: 144, width: 143 },
-} as const;
+export interface RoomPage {
+  readonly left: number;
+  readonly right: number;
+  /** Baseline of the name of the room, and the rule under the header. */
+  readonly header: { readonly baseline: number; readonly rule: number };
+  /** Upper and lower edge of what a page can hold between header and title block. */
+  readonly top: number;
+  readonly bottom: number;
+  readonly row: RowSpan;
+  readonly keyPlan: Column;
+  readonly notes: Column;
+  readonly list: Column;
+}
 
 /** Least height in which key plan, notes and list are worth beginning. */
 export const LOWER_LEAST = 58;
+
+/** Width for which the columns were chosen: that of A4. Narrower paper takes the same share of each. */
+const DRAFT_WIDTH = 277;
+
+export function roomPage(paper: SmallPaper): RoomPage {
+  const { x: left, y, width, height } = contentBox(paper);
+  const right = left + width;
+  const share = width / DRAFT_WIDTH;
+  const column = (from: number, to: number): Column => ({
+    x: left + from * share,
+    width: (to - from) * share,
+  });
+  return {
+    left,
+    right,
+    header: { baseline: y + 10.2, rule: y + 13.2 },
+    top: y + 14,
+    bottom: y + height,
+    row: { left: left + 10.6, right: right - 2.4, labelLeft: left, labelRight: right },
+    keyPlan: column(0, 52),
+    notes: column(56, 130),
+    list: column(134, 277),
+  };
+}

@@ -5,6 +5,7 @@ import type { Mm } from "../units.ts";
 import type { SheetRing } from "./faceOrder.ts";
 import { byPlace, distance } from "./faceRing.ts";
 import type { SheetInfo } from "./info.ts";
+import { roomPage } from "./page.ts";
 import { pieceNames } from "./pieceNames.ts";
 import { plainText } from "./plainText.ts";
 import { alongFace, isOnFace, type RoomParts } from "./roomParts.ts";
@@ -32,6 +33,7 @@ export function ribbonContext(
     outOrder: outOrder(rings),
     behind: Object.fromEntries(parts.faces.map((face) => [face.id, behind(face, unit)])),
     scale: ribbonScale(tallest),
+    span: roomPage(info.paper).row,
     numberHeight: numberHeight(parts, info, tallest),
     ...edgePlaces(parts, rings),
   };

@@ -14,12 +14,13 @@ import type { FacePiece, UnitFill } from "../fill/result.ts";
 import { listMarks } from "./countList.ts";
 import { type CountRow, countRows } from "./countRows.ts";
 import { type SheetRing, sheetRings } from "./faceOrder.ts";
+import { framedSheet } from "./framedSheet.ts";
 import { headerMarks } from "./header.ts";
 import { isAllMirrored, type SheetInfo } from "./info.ts";
 import { keyPlanMarks } from "./keyPlan.ts";
 import type { Mark, Sheet } from "./mark.ts";
 import { type NoteBlock, noteBlocks, notesMarks } from "./notes.ts";
-import { CONTENT, LOWER, LOWER_LEAST, MARGIN, PAPER, WIDTH } from "./page.ts";
+import { LOWER_LEAST, type RoomPage, roomPage } from "./page.ts";
 import { OUTLINE } from "./pieceMark.ts";
 import { filePart, plainText } from "./plainText.ts";
 import { ribbonContext } from "./ribbonContext.ts";
@@ -31,7 +32,6 @@ import { breakRows } from "./rowPlan.ts";
 import { scaleText } from "./scale.ts";
 import type { RibbonContext } from "./stretch.ts";
 import type { Showing } from "./stretchMarks.ts";
-import { titleMarks } from "./titleBlock.ts";
 import { TITLE_WORDS, WORDS } from "./words.ts";
 
 /** The pages of one room, before they know how many sheets the unit has. */
@@ -72,10 +72,11 @@ function layoutRoom(
   const context = ribbonContext(unit, parts, rings, info);
   const problems = problemsOf(parts, all, unit);
   const rows = countRows(parts, info);
-  const notes = noteBlocks(rings, problems, context, LOWER.notes.width);
+  const page = roomPage(info.paper);
+  const notes = noteBlocks(rings, problems, context, page.notes.width);
   const ribbon = placedRows(rings, context);
-  const pages = ribbonPages(ribbon, context);
-  lowerPart(pages, { rings, notes, rows, info });
+  const pages = ribbonPages(ribbon, context, page);
+  lowerPart(pages, { rings, notes, rows, info, page });
   return {
     parts,
     title: parts.isOutside ? WORDS.outside : plainText(parts.name) || WORDS.unnamed,
@@ -98,19 +99,19 @@ interface Page {
 function placedRows(rings: readonly SheetRing[], context: RibbonContext): readonly PlacedRow[] {
   const shown = new Set<string>();
   return breakRows(rings, context).map((plan) => {
-    const row = placeRow(plan, shown);
+    const row = placeRow(plan, shown, context.span);
     for (const { corner } of row.corners) shown.add(corner.name);
     return row;
   });
 }
 
-function ribbonPages(rows: readonly PlacedRow[], context: RibbonContext): Page[] {
+function ribbonPages(rows: readonly PlacedRow[], context: RibbonContext, { top, bottom }: RoomPage): Page[] {
   const showing = showingIn(rows);
-  const pages: Page[] = [{ marks: [], end: CONTENT.top }];
+  const pages: Page[] = [{ marks: [], end: top }];
   for (const row of rows) {
     let page = pages.at(-1)!;
-    if (page.marks.length > 0 && page.end + row.heights.whole > CONTENT.bottom) {
-      page = { marks: [], end: CONTENT.top };
+    if (page.marks.length > 0 && page.end + row.heights.whole > bottom) {
+      page = { marks: [], end: top };
       pages.push(page);
     }
     page.marks.push(...rowMarks(row, page.end, context, showing));
@@ -147,33 +148,35 @@ function lowerPart(
     readonly notes: readonly NoteBlock[];
     readonly rows: readonly CountRow[];
     readonly info: SheetInfo;
+    readonly page: RoomPage;
   },
 ): void {
+  const { left, right, top, bottom, keyPlan, notes: noteColumn, list } = parts.page;
   let { notes, rows } = parts;
   for (let isFirst = true; isFirst || notes.length + rows.length > 0; isFirst = false) {
     let page = pages.at(-1)!;
-    if (!isFirst || CONTENT.bottom - page.end < LOWER_LEAST) {
-      page = { marks: [], end: CONTENT.top };
+    if (!isFirst || bottom - page.end < LOWER_LEAST) {
+      page = { marks: [], end: top };
       pages.push(page);
     }
     const y = page.end + 2.2;
-    const height = CONTENT.bottom - y;
-    if (page.end > CONTENT.top) {
+    const height = bottom - y;
+    if (page.end > top) {
       page.marks.push({
         kind: "line",
-        from: [MARGIN, page.end + 1],
-        to: [MARGIN + WIDTH, page.end + 1],
+        from: [left, page.end + 1],
+        to: [right, page.end + 1],
         stroke: OUTLINE,
       });
     }
     if (isFirst) {
-      const area = { ...LOWER.keyPlan, y, height: Math.min(height, 80) };
+      const area = { ...keyPlan, y, height: Math.min(height, 80) };
       page.marks.push(...keyPlanMarks(parts.rings, area, parts.info));
     }
-    const noted = notesMarks(notes, { x: LOWER.notes.x, y, height });
-    const listed = listMarks(rows, { ...LOWER.list, y, height });
+    const noted = notesMarks(notes, { x: noteColumn.x, y, height });
+    const listed = listMarks(rows, { ...list, y, height });
     page.marks.push(...noted.marks, ...listed.marks);
-    page.end = CONTENT.bottom;
+    page.end = bottom;
     notes = noted.rest;
     rows = listed.rest;
   }
@@ -198,22 +201,17 @@ function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet 
     ...(pages.length > 1 ? [`p${page + 1}`] : []),
   ].filter((part) => part !== "");
   const entries = { name: title, isOutside: parts.isOutside, area: parts.area, pieces, ring: rings[0] };
-  return {
+  const shown = [...headerMarks(info, { ...entries, page: page + 1, pages: pages.length }), ...marks];
+  const about = {
     name: name.join("-"),
-    ...PAPER,
     title: TITLE_WORDS.roomSheet(title, isAllMirrored(info)),
     description: description(room, info),
-    marks: [
-      ...headerMarks(info, { ...entries, page: page + 1, pages: pages.length }),
-      ...marks,
-      ...titleMarks(info, {
-        title: TITLE_WORDS.roomSheet(title, isAllMirrored(info)),
-        scale: scaleText(room.context.scale),
-        sheet: number,
-        sheets,
-      }),
-    ],
+    paper: info.paper,
+    scale: scaleText(room.context.scale),
+    sheet: number,
+    sheets,
   };
+  return framedSheet(info, about, shown);
 }
 
 function description(room: RoomPages, info: SheetInfo): string {

@@ -8,7 +8,7 @@ import type { Mark, Point } from "./mark.ts";
 import { foldMark, GHOST, OUTLINE, THIN } from "./pieceMark.ts";
 import { placedMark } from "./placeMark.ts";
 import { type PlacedCorner, type PlacedRow, type PlacedStretch, TAPE_FOOT } from "./rowPlace.ts";
-import { letterHeight, letterWidth, POST, ROW, roleWord } from "./rowPlan.ts";
+import { letterHeight, letterWidth, POST, roleWord } from "./rowPlan.ts";
 import { spreadOut } from "./spread.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { type Showing, stretchMarks } from "./stretchMarks.ts";
@@ -87,7 +87,7 @@ function heightScale(row: PlacedRow, floor: number, context: RibbonContext): rea
   return spreadOut(items, head - 1.5, floor + 1.5).flatMap(([{ height, wish }, y]): readonly Mark[] => [
     {
       kind: "text",
-      at: [ROW.left - 3.2, y + 1.25],
+      at: [context.span.left - 3.2, y + 1.25],
       text: `${height}`,
       height: 2.5,
       weight: 400,
@@ -97,9 +97,9 @@ function heightScale(row: PlacedRow, floor: number, context: RibbonContext): rea
     {
       kind: "polyline",
       points: [
-        [ROW.left - 2.8, y],
-        [ROW.left - 1.9, y],
-        [ROW.left - 0.6, wish],
+        [context.span.left - 2.8, y],
+        [context.span.left - 1.9, y],
+        [context.span.left - 0.6, wish],
       ],
       stroke: THIN,
     },

@@ -9,6 +9,7 @@
 
 import type { SheetCorner } from "./faceOrder.ts";
 import { LABEL_HEIGHT, labelWidth, leaderOffset } from "./label.ts";
+import type { RowSpan } from "./page.ts";
 import {
   cornerHeadWidth,
   gapBefore,
@@ -16,7 +17,6 @@ import {
   LABEL_GAP,
   letterHeight,
   letterWidth,
-  ROW,
   type RowPlan,
   STRIP_GAP,
 } from "./rowPlan.ts";
@@ -90,10 +90,10 @@ function rowHeights(row: RowPlan): RowHeights {
 }
 
 /** Places one row. `shown` holds the names of the corners that earlier rows show. */
-export function placeRow(row: RowPlan, shown: ReadonlySet<string>): PlacedRow {
-  const { stretches, corners } = placeStrips(row, shown);
-  const [stems, head] = placeHead(stretches, corners);
-  const [cornerHeads, letters] = placeLetters(stretches, stems);
+export function placeRow(row: RowPlan, shown: ReadonlySet<string>, span: RowSpan): PlacedRow {
+  const { stretches, corners } = placeStrips(row, shown, span.left);
+  const [stems, head] = placeHead(stretches, corners, span);
+  const [cornerHeads, letters] = placeLetters(stretches, stems, span);
   return {
     stretches,
     corners,
@@ -103,16 +103,16 @@ export function placeRow(row: RowPlan, shown: ReadonlySet<string>): PlacedRow {
     widths: stretches.flatMap(({ plan, x }) =>
       plan.labels.tape.filter(({ level }) => level === 1).map((label) => ({ label, x: x + label.x })),
     ),
-    flags: placeFlags(stretches),
+    flags: placeFlags(stretches, span),
     heights: rowHeights(row),
   };
 }
 
-function placeStrips(row: RowPlan, shown: ReadonlySet<string>) {
+function placeStrips(row: RowPlan, shown: ReadonlySet<string>, left: number) {
   const seen = new Set(shown);
   const stretches: PlacedStretch[] = [];
   const corners: PlacedCorner[] = [];
-  let x: number = ROW.left;
+  let x = left;
   for (const strip of row) {
     let previous: PlacedStretch | null = null;
     for (const plan of strip) {
@@ -141,7 +141,7 @@ function placeStrips(row: RowPlan, shown: ReadonlySet<string>) {
 }
 
 /** Labels over the wall, and between them the stems that carry the heads of the corners. */
-function placeHead(stretches: readonly PlacedStretch[], corners: readonly PlacedCorner[]) {
+function placeHead(stretches: readonly PlacedStretch[], corners: readonly PlacedCorner[], span: RowSpan) {
   const stems = corners.map((at) => ({ kind: "stem" as const, at, wish: at.x, width: 2 * LABEL_GAP }));
   const labels = stretches.flatMap(({ plan, x }) =>
     plan.labels.head.map((label) => ({
@@ -153,8 +153,8 @@ function placeHead(stretches: readonly PlacedStretch[], corners: readonly Placed
   );
   const placed = spreadOut(
     [...stems, ...labels].sort((a, b) => a.wish - b.wish),
-    ROW.left - LABEL_GAP,
-    ROW.labelRight,
+    span.left - LABEL_GAP,
+    span.labelRight,
   );
   const stemPlaces = new Map<PlacedCorner, number>();
   const head: { label: HeadLabel; x: number; wish: number }[] = [];
@@ -169,6 +169,7 @@ function placeHead(stretches: readonly PlacedStretch[], corners: readonly Placed
 function placeLetters(
   stretches: readonly PlacedStretch[],
   stems: readonly { readonly at: PlacedCorner; readonly stem: number }[],
+  span: RowSpan,
 ) {
   const heads = stems.map(({ at, stem }) => ({
     kind: "corner" as const,
@@ -185,7 +186,7 @@ function placeLetters(
     return { kind: "letter" as const, at, order: at.x + at.plan.width / 2, wish, width };
   });
   const items = [...heads, ...letters].sort((a, b) => a.order - b.order);
-  const placed = spreadOut(items, ROW.labelLeft, ROW.labelRight);
+  const placed = spreadOut(items, span.labelLeft, span.labelRight);
   const cornerHeads: { at: PlacedCorner; x: number; stem: number }[] = [];
   const faceLetters: { at: PlacedStretch; x: number; room: number }[] = [];
   placed.forEach(([item, x], index) => {
@@ -194,14 +195,14 @@ function placeLetters(
       return;
     }
     const following = placed[index + 1];
-    const next = following === undefined ? ROW.labelRight : following[1] - following[0].width / 2;
+    const next = following === undefined ? span.labelRight : following[1] - following[0].width / 2;
     const end = Math.min(next, item.at.x + item.at.plan.width);
     faceLetters.push({ at: item.at, x, room: end - (x + item.width / 2) });
   });
   return [cornerHeads, faceLetters] as const;
 }
 
-function placeFlags(stretches: readonly PlacedStretch[]) {
+function placeFlags(stretches: readonly PlacedStretch[], span: RowSpan) {
   const flags = stretches.flatMap(({ plan, x }) =>
     plan.labels.tape
       .filter(({ level }) => level === 2)
@@ -212,7 +213,7 @@ function placeFlags(stretches: readonly PlacedStretch[]) {
         width: labelWidth(label.parts) + LABEL_GAP,
       })),
   );
-  return spreadOut(flags, ROW.labelLeft, ROW.labelRight).map(([flag, x]) => ({
+  return spreadOut(flags, span.labelLeft, span.labelRight).map(([flag, x]) => ({
     label: flag.label,
     x,
     wish: flag.foot,

@@ -9,6 +9,7 @@ import type { SheetCorner, SheetRing } from "./faceOrder.ts";
 import { labelWidth } from "./label.ts";
 import { textWidth } from "./lettering.ts";
 import type { LetterHeight } from "./mark.ts";
+import type { RowSpan } from "./page.ts";
 import { cutAt, cutsIn, type RibbonContext, type Stretch } from "./stretch.ts";
 import { planStretch, type StretchPlan } from "./stretchMarks.ts";
 import { WORDS } from "./words.ts";
@@ -18,9 +19,6 @@ type Strip = readonly StretchPlan[];
 
 /** Strips of one row, left to right. */
 export type RowPlan = readonly Strip[];
-
-/** Horizontal measures of a row, mm of paper. */
-export const ROW = { left: 20.6, right: 284.6, labelLeft: 10, labelRight: 287 } as const;
 
 /** Paper between two strips of a row. */
 export const STRIP_GAP = 20;
@@ -72,7 +70,7 @@ export function breakRows(rings: readonly SheetRing[], context: RibbonContext): 
     const queue = stretchesOf(ring).reverse();
     for (let stretch = queue.pop(); stretch !== undefined; stretch = queue.pop()) {
       const plan = planStretch(stretch, context);
-      if (fits([...row, [...strip, plan]])) {
+      if (fits([...row, [...strip, plan]], context.span)) {
         strip = [...strip, plan];
         continue;
       }
@@ -109,32 +107,32 @@ function cutToFit(stretch: Stretch, context: RibbonContext): readonly [Stretch, 
   let [low, high] = [0, cuts.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (fits([[planStretch(cutAt(stretch, cuts[middle]!)[0], context)]])) low = middle + 1;
+    if (fits([[planStretch(cutAt(stretch, cuts[middle]!)[0], context)]], context.span)) low = middle + 1;
     else high = middle;
   }
   if (low > 0) return cutAt(stretch, cuts[low - 1]!);
   // No joint in reach: the paper decides, and halves until the labels fit as well.
-  let length = Math.floor((ROW.right - ROW.left - 2 * POST) * context.scale);
+  let length = Math.floor((context.span.right - context.span.left - 2 * POST) * context.scale);
   const isTooMuch = () => {
     const part = length < stretch.end - stretch.start ? cutAt(stretch, stretch.start + length)[0] : stretch;
-    return !fits([[planStretch(part, context)]]);
+    return !fits([[planStretch(part, context)]], context.span);
   };
   while (length > context.scale && isTooMuch()) length = Math.floor(length / 2);
   return stretch.start + length < stretch.end ? cutAt(stretch, stretch.start + length) : [stretch, null];
 }
 
-function fits(row: RowPlan): boolean {
+function fits(row: RowPlan, span: RowSpan): boolean {
   const plans = row.flat();
   const corners = plans.flatMap(({ stretch }) => [stretch.left ?? [], stretch.right ?? []].flat());
   const geometry = row.reduce((sum, strip) => sum + stripWidth(strip), STRIP_GAP * (row.length - 1));
   const tape = plans.flatMap(({ labels }) => labels.tape).filter(({ level }) => level === 2);
   const head = plans.flatMap(({ labels }) => labels.head);
-  const wide = ROW.labelRight - ROW.labelLeft;
+  const wide = span.labelRight - span.labelLeft;
   return (
-    geometry <= ROW.right - ROW.left &&
+    geometry <= span.right - span.left &&
     sum(tape.map(({ parts }) => labelWidth(parts))) <= wide &&
     sum(head.map(({ parts }) => labelWidth(parts))) + 2 * LABEL_GAP * corners.length <=
-      ROW.right - ROW.left &&
+      span.right - span.left &&
     sum([...corners.map(cornerHeadWidth), ...plans.map(letterWidth)]) <= wide
   );
 }

@@ -11,6 +11,7 @@ import type { Mm } from "../units.ts";
 import type { Box } from "./box.ts";
 import type { SheetCorner, SheetFace } from "./faceOrder.ts";
 import type { SheetInfo } from "./info.ts";
+import type { RowSpan } from "./page.ts";
 import { isHeadPiece } from "./pieceKind.ts";
 import type { PieceName } from "./pieceNames.ts";
 import type { RoomParts } from "./roomParts.ts";
@@ -39,6 +40,8 @@ export interface RibbonContext {
   readonly behind: { readonly [face: string]: readonly string[] };
   /** Millimetres of building to one of paper. */
   readonly scale: number;
+  /** From side to side of the paper of a row. */
+  readonly span: RowSpan;
   /** Height at which the numbers of full-height pieces stand, mm above the floor: between two tie rows. */
   readonly numberHeight: Mm;
 }

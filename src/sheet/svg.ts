@@ -4,6 +4,7 @@
 
 import { roundTo } from "../units.ts";
 import type { Box } from "./box.ts";
+import { hatchDots, hatchLines } from "./hatch.ts";
 import { textWidth, typeSize } from "./lettering.ts";
 import { type HatchMark, INKS, type Ink, type Mark, type Point, type Sheet, type Stroke } from "./mark.ts";
 import { filePart, plainText, xmlText } from "./plainText.ts";
@@ -18,9 +19,10 @@ export function sheetNumber(value: number): string {
 /**
  * The sheet as an SVG document with one final newline. Sizes are in millimetres and so is the view box. The same
  * sheet gives the same bytes everywhere.
+ *
+ * @param id - with which its ids begin, where several stand in one document
  */
-export function sheetToSvg(sheet: Sheet): string {
-  const id = filePart(sheet.name) || "sheet";
+export function sheetToSvg(sheet: Sheet, id = filePart(sheet.name) || "sheet"): string {
   const width = sheetNumber(sheet.width);
   const height = sheetNumber(sheet.height);
   return [
@@ -35,7 +37,8 @@ export function sheetToSvg(sheet: Sheet): string {
   ].join("");
 }
 
-function markToSvg(mark: Mark): string {
+/** One element, without a line feed. */
+export function markToSvg(mark: Mark): string {
   const piece = mark.piece === undefined ? "" : ` data-piece="${xmlText(mark.piece)}"`;
   switch (mark.kind) {
     case "line":
@@ -97,29 +100,4 @@ function hatchToSvg(mark: HatchMark, piece: string): string {
   }
   const dots = hatchDots(mark).map((centre) => `<circle${circle(centre, mark.weight / 2)}/>`);
   return `<g fill="${INKS[mark.ink]}"${piece}>${dots.join("")}</g>`;
-}
-
-/** Ends of the lines of a hatch, from left to right: lines x + y = constant, cut off at the box. */
-function hatchLines({ box, pitch }: HatchMark): readonly (readonly [Point, Point])[] {
-  const lines: [Point, Point][] = [];
-  const along = pitch * Math.sqrt(2); // distance of neighbours along an edge of the box
-  for (let offset = along / 2; offset < box.width + box.height; offset += along) {
-    const low: Point = [box.x + Math.max(0, offset - box.height), box.y + Math.min(offset, box.height)];
-    const high: Point = [box.x + Math.min(offset, box.width), box.y + Math.max(0, offset - box.width)];
-    lines.push([low, high]);
-  }
-  return lines;
-}
-
-/** Middles of the dots of a hatch: a grid of whole pitches in the middle of the box, dots wholly inside. */
-function hatchDots({ box, pitch, weight }: HatchMark): readonly Point[] {
-  const across = Math.max(1, Math.floor((box.width - weight) / pitch) + 1);
-  const down = Math.max(1, Math.floor((box.height - weight) / pitch) + 1);
-  const left = box.x + (box.width - (across - 1) * pitch) / 2;
-  const top = box.y + (box.height - (down - 1) * pitch) / 2;
-  const dots: Point[] = [];
-  for (let row = 0; row < down; row++) {
-    for (let column = 0; column < across; column++) dots.push([left + column * pitch, top + row * pitch]);
-  }
-  return dots;
 }

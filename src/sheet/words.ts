@@ -51,17 +51,7 @@ export const NOTE_WORDS = {
 } as const;
 
 export const TITLE_WORDS = {
-  scheme: "Scheme",
-  title: "Title",
-  document: "Document",
-  revision: "Rev.",
-  date: "Issued",
-  scale: "Scale",
-  sheet: "Sheet",
-  madeBy: "Made by",
-  releasedBy: "Released by",
   roomSheet: (room: string, isMirrored: boolean) => `Room sheet, ${room}${isMirrored ? ", mirrored" : ""}`,
-  sheetOf: (sheet: number, sheets: number) => `${sheet} of ${sheets}`,
 } as const;
 
 /** What a family is called in a list; a wall panel needs no word, its size says it. */

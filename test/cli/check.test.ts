@@ -14,7 +14,8 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     readProject: () => ({ status: "ok", value: project, warnings: ["colour: not known."] }),
     readKit: () => ({ status: "ok", value: demoKit, warnings: [] }),
     fill: () => Promise.resolve(fill),
-    sheets: () => [],
+    sheets: () => Promise.resolve([]),
+    fonts: () => Promise.reject(new Error("no font is asked for")),
     ...change,
   };
   const io = memoryIo({ "a.json": "{}", "-": "{}" });

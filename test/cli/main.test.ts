@@ -6,6 +6,8 @@ import type { FillDocument } from "../../src/fill/result.ts";
 import { writeFillDocument } from "../../src/fill/writeFill.ts";
 import type { Kit } from "../../src/kit/kit.ts";
 import type { Project } from "../../src/plan/project.ts";
+import type { Sheet } from "../../src/sheet/mark.ts";
+import { paperMm } from "../../src/units.ts";
 import { everything, fillDocument, unitEntry } from "../support/fillDocument.ts";
 import { memoryIo } from "../support/memoryIo.ts";
 
@@ -23,13 +25,14 @@ function core(fill: FillDocument, members: Partial<FillTools> = {}): FillTools {
         : { status: "ok", value: { kit: "demo", loads: {} } as unknown as Project, warnings: [] },
     readKit: () => ({ status: "ok", value: kit, warnings: [] }),
     fill: () => Promise.resolve(fill),
-    sheets: () => [
-      { title: "A Kitchen", svg: "<svg>1</svg>" },
-      { title: "A kitchen", svg: "<svg>2</svg>" },
-      { title: "../../A", svg: "<svg>3</svg>" },
-    ],
+    fonts: () => Promise.reject(new Error("no font is asked for")),
+    sheets: () => Promise.resolve([{ name: "a", sheets: ["A Kitchen", "A kitchen", "../../A"].map(sheet) }]),
     ...members,
   };
+}
+
+function sheet(name: string): Sheet {
+  return { name, width: paperMm(297), height: paperMm(210), title: name, description: "", marks: [] };
 }
 
 async function run(line: string, tools = core(clean), members: Parameters<typeof memoryIo>[1] = {}) {
@@ -70,7 +73,7 @@ describe("where things go", () => {
 
   it("gives every sheet its own text", async () => {
     const { files } = await run("fill a.json --out o");
-    expect(files.get("o/A-kitchen-2.svg")).toBe("<svg>2</svg>");
+    expect(files.get("o/A-kitchen-2.svg")).toContain('<title id="a-kitchen-title">A kitchen</title>');
   });
 });
 
@@ -90,7 +93,6 @@ describe("what cannot be done says so on standard error, writes nothing and ends
     { line: "fill", err: /^fill needs a PROJECT\.\nUsage: / },
     { line: "fill a.json --ouy o", err: /^Unknown option --ouy; did you mean --out\?\nUsage: / },
     { line: "optimise a.json", err: /^"optimise" is not built yet/ },
-    { line: "sheets a.json --out o", err: /^"sheets" is not built yet/ },
     { line: "check", err: /^check needs a PROJECT\.\nUsage: / },
     { line: "check no.json", err: /^Cannot read no\.json: there is no such file\.\n$/ },
     { line: "check bad.json", err: /^bad\.json is not a project that can be checked:\n {2}units/ },

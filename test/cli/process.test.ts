@@ -5,6 +5,9 @@ import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { coreTools } from "../../src/cli/coreTools.ts";
+import { main } from "../../src/cli/main.ts";
+import { memoryIo } from "../support/memoryIo.ts";
 import { oneRoom } from "../support/oneRoom.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..");
@@ -88,6 +91,18 @@ describe("the process", () => {
     const { units } = JSON.parse(ran.out);
     expect(bill.trimEnd().split("\r\n")).toHaveLength(1 + units[0].bill.length);
     expect((await readdir(folder)).filter((name) => name.startsWith("Kitchen"))).toEqual([]);
+  });
+
+  it("writes a PDF byte for byte, as the core makes it", async () => {
+    const ran = await run(["sheets", "@room.json", "--out", "@pdf"]);
+    expect(ran).toMatchObject({ code: 0, out: "" });
+    const io = memoryIo({ "room.json": JSON.stringify(oneRoom) });
+    await main(["sheets", "room.json", "--out", "o"], io, coreTools);
+    for (const [path, content] of io.files) {
+      const written = await readFile(join(folder, "pdf", path.slice(2)));
+      expect(written.toString(path.endsWith(".pdf") ? "latin1" : "utf8")).toBe(content);
+    }
+    expect((await readdir(join(folder, "pdf"))).sort()).toEqual(["a.pdf", "sheets.csv"]);
   });
 
   it("stays quiet when nobody reads its output", async () => {

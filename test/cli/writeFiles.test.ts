@@ -24,7 +24,7 @@ async function tree(): Promise<Record<string, string>> {
 }
 
 const inRoot = (name: string) => join(root, name);
-const files = (...names: string[]) => names.map((name) => ({ path: inRoot(name), text: `new ${name}` }));
+const files = (...names: string[]) => names.map((name) => ({ path: inRoot(name), content: `new ${name}` }));
 
 /** The file system, of which the `nth` call of one function fails. */
 function failing(name: "open" | "rename" | "copyFile" | "mkdir", nth: number, code = "ENOSPC"): FileSystem {

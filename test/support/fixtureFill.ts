@@ -266,6 +266,8 @@ export function oneRoomInfo(members: Partial<SheetInfo> = {}): SheetInfo {
     return [`P${width}`, { mass, standard: width === 600, size: `${width} × ${PANEL}` }] as const;
   });
   return {
+    language: "en",
+    paper: "A4",
     project: "Seven Kilns",
     revision: "B",
     unitName: "A",
@@ -278,6 +280,7 @@ export function oneRoomInfo(members: Partial<SheetInfo> = {}): SheetInfo {
     document: "SK-A-R01",
     date: "2026-02-17",
     madeBy: "Layout office",
+    checkedBy: "",
     releasedBy: "",
     ...members,
   };

@@ -3,7 +3,7 @@
 import type { Io } from "../../src/cli/io.ts";
 
 export interface MemoryIo extends Io {
-  /** What was written, by path; null: nothing yet. */
+  /** What was written, by path; bytes as one character each. */
   readonly files: Map<string, string>;
   readonly screen: { out: string; err: string; folder: string | null };
 }
@@ -30,7 +30,9 @@ export function memoryIo(
     readStdin: () => read("-"),
     write(texts, folder) {
       if (folder !== null) screen.folder = folder;
-      for (const { path, text } of texts) files.set(path, text);
+      for (const { path, content } of texts) {
+        files.set(path, typeof content === "string" ? content : Buffer.from(content).toString("latin1"));
+      }
       return Promise.resolve({ status: "written" });
     },
     out(text) {

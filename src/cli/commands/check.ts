@@ -45,5 +45,5 @@ export async function runCheck(
 }
 
 function write(text: string, json: string | null, io: Io): Promise<WriteOutcome> {
-  return json === null || json === "-" ? io.out(text) : io.write([{ path: json, text }], null);
+  return json === null || json === "-" ? io.out(text) : io.write([{ path: json, content: text }], null);
 }

@@ -3,15 +3,14 @@
 // Everything is made in memory before the first byte is written, so an error on the way leaves nothing behind.
 
 import { billCsv } from "../../fill/billCsv.ts";
-import type { FillDocument } from "../../fill/result.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
-import type { Kit } from "../../kit/kit.ts";
-import type { Project } from "../../plan/project.ts";
+import { sheetToSvg } from "../../sheet/svg.ts";
 import { fileNames } from "../fileNames.ts";
-import type { FillTools } from "../fillTools.ts";
-import { type ExitCode, failed, readInputs, type Step, stop, warningList } from "../inputs.ts";
+import type { FillTools, Made } from "../fillTools.ts";
+import { type ExitCode, stop } from "../inputs.ts";
 import type { Io, OutputFile, WriteOutcome } from "../io.ts";
 import { fillSummary } from "../summary.ts";
+import { isFaulty, placed, readAndFill } from "./made.ts";
 
 export interface FillRequest {
   /** "-" = standard input. */
@@ -23,56 +22,45 @@ export interface FillRequest {
 
 /** Runs the command. Writes nothing but messages unless the whole result could be made. */
 export async function runFill(request: FillRequest, io: Io, tools: FillTools): Promise<ExitCode> {
-  const inputs = await readInputs(request.project, "filled", io, tools);
-  if (inputs.status === "failed") return stop(io, inputs.message);
-  const { project, kit, warnings } = inputs.value;
-
-  const fill = await tools.fill(project, kit);
+  const made = await readAndFill(request.project, io, tools);
+  if (made.status === "failed") return stop(io, made.message);
+  const { fill, warnings } = made.value;
   const json = writeFillDocument(fill);
-  const sheets = request.out === null ? [] : printed(fill, project, kit, tools);
-  const outputs = placeOutputs(request, json, sheets, io);
+  const sheets = request.out === null ? [] : await printed(made.value, tools);
+  const outputs = placed(outputFiles(request, json, sheets, io), request.project, io, "--out and --json");
   if (outputs.status === "failed") return stop(io, outputs.message);
 
-  const summary = warningList(warnings) + fillSummary(fill);
-  const isFaulty = fill.units.some((unit) => unit.problems.some((problem) => problem.severity === "error"));
+  const summary = warnings + fillSummary(fill);
   const written = await write(outputs.value, request, json, io);
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
   await io.err(summary);
-  return isFaulty ? 1 : 0;
+  return isFaulty(made.value) ? 1 : 0;
 }
+
 /** The files of `--out`, named but not yet placed in their folder. */
-function printed(fill: FillDocument, project: Project, kit: Kit, tools: FillTools): readonly OutputFile[] {
-  const sheets = tools.sheets(fill, project, kit);
+async function printed(made: Made, tools: FillTools): Promise<readonly OutputFile[]> {
+  const sheets = (await tools.sheets(made)).flatMap((set) => set.sheets);
   const names = fileNames(
-    sheets.map((sheet) => sheet.title),
+    sheets.map((sheet) => sheet.name),
     ".svg",
   );
   return [
-    { path: "bill.csv", text: billCsv(fill, kit) },
-    ...sheets.map((sheet, index) => ({ path: names[index]!, text: sheet.svg })),
+    { path: "bill.csv", content: billCsv(made.fill, made.kit) },
+    ...sheets.map((sheet, index) => ({ path: names[index]!, content: sheetToSvg(sheet) })),
   ];
 }
 
-/** Every file with its full place. No two may share one, and none may take the place of the project. */
-function placeOutputs(
-  { project, out, json }: FillRequest,
+/** Every file with its full place. */
+function outputFiles(
+  { out, json }: FillRequest,
   text: string,
   printedFiles: readonly OutputFile[],
   io: Io,
-): Step<readonly OutputFile[]> {
-  const files = [
+): readonly OutputFile[] {
+  return [
     ...printedFiles.map((file) => ({ ...file, path: io.join(out ?? "", file.path) })),
-    ...(json === null || json === "-" ? [] : [{ path: json, text }]),
+    ...(json === null || json === "-" ? [] : [{ path: json, content: text }]),
   ];
-  const taken = new Set<string>();
-  const input = project === "-" ? null : io.resolve(project);
-  for (const { path } of files) {
-    const place = io.resolve(path);
-    if (place === input) return failed(`Cannot write ${path}: it is the project being read.\n`);
-    if (taken.has(place)) return failed(`Cannot write ${path}: --out and --json would both write it.\n`);
-    taken.add(place);
-  }
-  return { status: "ok", value: files };
 }
 
 async function write(

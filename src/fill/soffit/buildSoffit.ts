@@ -10,42 +10,13 @@ import { shoringStripWidths } from "../../kit/strips.ts";
 import type { Position } from "../../plan/project.ts";
 import { type Mm, roundTo } from "../../units.ts";
 import { type EdgeOffers, edgeOffers } from "../edgeOffers.ts";
-import type { FaceDraft } from "../faceDraft.ts";
-import type { PieceBook } from "../pieceBook.ts";
-import type { ProblemLog } from "../problems.ts";
-import type { EdgePiece, Soffit, SoffitPiece, SoffitProp } from "../result.ts";
+import type { Soffit, SoffitPiece, SoffitProp } from "../result.ts";
 import { cellRing, cellsInBoth, type Rect } from "./cells.ts";
-import type { Leg } from "./legs.ts";
+import type { SoffitContext, SoffitField } from "./field.ts";
 import { type LocalFrame, turned } from "./localFrame.ts";
 import { fittingLegs, type OpenPlace, openPlaces } from "./openPlaces.ts";
-import { type Direction, planSoffit, type SoffitInput, type SoffitPlan } from "./planSoffit.ts";
+import { type Direction, planSoffit, type SoffitPlan } from "./planSoffit.ts";
 import { checkSoffit } from "./soffitChecks.ts";
-
-export interface SoffitContext {
-  readonly drafts: readonly FaceDraft[];
-  readonly corners: readonly EdgePiece[];
-  readonly kit: Kit;
-  readonly book: PieceBook;
-  readonly log: ProblemLog;
-  /** The storey's, mm. */
-  readonly clearHeight: Mm;
-}
-
-/** A soffit before it is filled, in its own axes. */
-export interface SoffitField {
-  readonly room: string;
-  readonly isSlab: boolean;
-  readonly frame: LocalFrame;
-  readonly outline: Ring;
-  readonly columns: readonly Ring[];
-  readonly openings: readonly { readonly id: string; readonly ring: Ring }[];
-  readonly legs: readonly Leg[];
-  readonly faces: readonly FaceDraft[];
-  /** Floor to soffit, mm. */
-  readonly height: Mm;
-  readonly forced: "x" | "y" | null;
-  readonly closing: SoffitInput["closing"];
-}
 
 /** The soffit of one field, its pieces numbered. */
 export function buildSoffit(field: SoffitField, context: SoffitContext): Soffit {

@@ -8,9 +8,10 @@ import type { Position, SlabOutline, Unit } from "../../plan/project.ts";
 import type { FaceDraft } from "../faceDraft.ts";
 import type { Soffit } from "../result.ts";
 import { balconiesOf } from "./balconies.ts";
-import { buildSoffit, type SoffitContext } from "./buildSoffit.ts";
+import { buildSoffit } from "./buildSoffit.ts";
 import { chainPoints, straightened } from "./chain.ts";
 import { closingEnds } from "./closing.ts";
+import type { SoffitContext } from "./field.ts";
 import { type FaceChain, legsAlong } from "./legs.ts";
 import { frameOf, type LocalFrame } from "./localFrame.ts";
 

@@ -3,7 +3,7 @@
 import type { Position } from "../../plan/project.ts";
 import { counted, type ProblemLog } from "../problems.ts";
 import type { Soffit } from "../result.ts";
-import type { SoffitField } from "./buildSoffit.ts";
+import type { SoffitField } from "./field.ts";
 import type { SoffitPlan } from "./planSoffit.ts";
 
 /** Props keep this far from the edge of what they stand on, mm. Common practice, no source. */

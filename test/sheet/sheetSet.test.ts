@@ -1,9 +1,13 @@
 // A mirrored pour has sheets of its own hand; a unit poured in one hand only has no others.
 
 import { describe, expect, it } from "vitest";
-import { coreTools } from "../../src/cli/coreTools.ts";
+import { loadUnion } from "../../src/geom/union.ts";
 import { demoKit } from "../../src/kit/demo.ts";
+import { sheetSets } from "../../src/sheet/sheetSet.ts";
+import { sheetToSvg } from "../../src/sheet/svg.ts";
 import { filled, sampleProject } from "../support/samples.ts";
+
+const union = await loadUnion();
 
 function sheetsWith(mirror: readonly boolean[]) {
   const project = sampleProject("one-room");
@@ -17,7 +21,8 @@ function sheetsWith(mirror: readonly boolean[]) {
     storey: null,
   }));
   const poured = { ...project, pours };
-  return coreTools.sheets(filled(poured), poured, demoKit);
+  const sets = sheetSets({ fill: filled(poured), project: poured, kit: demoKit, union });
+  return sets.flatMap(({ sheets }) => sheets);
 }
 
 describe("the sheets of mirrored pours", () => {
@@ -27,17 +32,17 @@ describe("the sheets of mirrored pours", () => {
     { why: "mirrored only", mirror: [true, true], plain: false, mirrored: true },
     { why: "both hands", mirror: [false, true], plain: true, mirrored: true },
   ])("$why", ({ mirror, plain, mirrored }) => {
-    const titles = sheetsWith(mirror).map(({ title }) => title);
-    expect(titles.some((title) => !title.endsWith("-mirrored"))).toBe(plain);
-    expect(titles.some((title) => title.endsWith("-mirrored"))).toBe(mirrored);
-    expect(new Set(titles).size).toBe(titles.length);
+    const names = sheetsWith(mirror).map(({ name }) => name);
+    expect(names.some((name) => !name.endsWith("-mirrored"))).toBe(plain);
+    expect(names.some((name) => name.endsWith("-mirrored"))).toBe(mirrored);
+    expect(new Set(names).size).toBe(names.length);
   });
 
   it("say so where they are read, and hold the same pieces", () => {
     const sheets = sheetsWith([false, true]);
     const room = (ending: string) =>
-      sheets.find(({ title }) => title.includes("01") && title.endsWith(ending))!.svg;
-    const own = sheets.find(({ title }) => title.includes("01") && !title.endsWith("-mirrored"))!.svg;
+      sheetToSvg(sheets.find(({ name }) => name.includes("01") && name.endsWith(ending))!);
+    const own = sheetToSvg(sheets.find(({ name }) => name.includes("01") && !name.endsWith("-mirrored"))!);
     expect(room("-mirrored")).toContain("mirrored");
     expect(own).not.toContain("mirrored");
     const pieces = (svg: string) =>

@@ -1,0 +1,30 @@
+// Puts what a sheet shows into its frame, with the code that tells this sheet from an older one.
+
+import { frameOf } from "./frame.ts";
+import type { SheetInfo } from "./info.ts";
+import type { Mark, Sheet } from "./mark.ts";
+import type { PaperSize } from "./paper.ts";
+import { sheetKey } from "./sheetKey.ts";
+
+/** What a kind of sheet says of one of its pages. */
+export interface SheetEntries {
+  /** As {@link Sheet.name}, beginning with the unit. */
+  readonly name: string;
+  readonly title: string;
+  readonly description: string;
+  readonly paper: PaperSize;
+  /** As "1:50"; "" where nothing is to scale. */
+  readonly scale: string;
+  /** Page of how many of its kind, from 1. */
+  readonly sheet: number;
+  readonly sheets: number;
+}
+
+/** @param marks - inside the content of the frame, which `frameOf` and `contentBox` give */
+export function framedSheet(info: SheetInfo, entries: SheetEntries, marks: readonly Mark[]): Sheet {
+  const { name, title, description, ...rest } = entries;
+  const key = sheetKey(info, name, marks);
+  const frame = frameOf(info, { ...rest, title, key });
+  const { width, height } = frame;
+  return { name, width, height, title, description, key, marks: [...marks, ...frame.marks] };
+}

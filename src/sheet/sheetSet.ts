@@ -1,0 +1,103 @@
+// Which sheets a unit has: the one list of all kinds, for the command line and the page alike.
+//
+//   fill entry ──▶ its hands: as drawn, mirrored ──▶ each kind of sheet in turn
+//
+// Mirrored pours have a set of their own: nobody is to turn a sheet round in the head.
+
+import { entryNames } from "../fill/entryNames.ts";
+import { mirrorFill } from "../fill/mirror.ts";
+import type { FillDocument, UnitFill } from "../fill/result.ts";
+import type { Union } from "../geom/union.ts";
+import type { Kit } from "../kit/kit.ts";
+import type { Project, Unit } from "../plan/project.ts";
+import { type SheetFields, type SheetInfo, sheetInfoOf } from "./info.ts";
+import type { Sheet } from "./mark.ts";
+import { filePart } from "./plainText.ts";
+import { roomSheets } from "./roomSheet.ts";
+
+/** What the sheets of one fill entry in one hand are made from. */
+export interface SheetSource {
+  readonly project: Project;
+  readonly kit: Kit;
+  /** As drawn, also where the fill is mirrored. */
+  readonly unit: Unit;
+  /** In the hand of the sheets: mirrored already where {@link isMirrored}. Its pours are those of this hand. */
+  readonly fill: UnitFill;
+  readonly isMirrored: boolean;
+  readonly info: SheetInfo;
+  readonly union: Union;
+}
+
+/** All sheets of one fill entry in one hand, in the order in which they are bound. */
+export interface SheetSet {
+  /** For a file, without extension: "a", "a-storey-2-mirrored". Unique in a project. */
+  readonly name: string;
+  readonly source: SheetSource;
+  readonly sheets: readonly Sheet[];
+}
+
+/** Every kind of sheet in the order in which they are bound. */
+const KINDS: readonly ((source: SheetSource) => readonly Sheet[])[] = [
+  ({ fill, info }) => roomSheets(fill, info),
+];
+
+/** The sheets of one entry and hand. Their names are unique among those of their unit in this hand. */
+export function sheetSet(source: SheetSource): readonly Sheet[] {
+  return KINDS.flatMap((kind) => kind(source));
+}
+
+/**
+ * The sheets of a project: every entry of its fill in order, as drawn before mirrored.
+ *
+ * @throws {RangeError} if the fill is of another project
+ */
+export function sheetSets(
+  made: { readonly fill: FillDocument; readonly project: Project; readonly kit: Kit; readonly union: Union },
+  fields: SheetFields = {},
+): readonly SheetSet[] {
+  const { fill, project, kit, union } = made;
+  const storeys = entryNames(fill);
+  const plain = uniqueParts(project.units.map(({ id }) => id));
+  return fill.units.flatMap((entry, index) => {
+    const at = project.units.findIndex(({ id }) => id === entry.unit);
+    const unit = project.units[at];
+    if (unit === undefined)
+      throw new RangeError(`the fill has a unit "${entry.unit}" that the project lacks`);
+    const storey = storeys[index]!.slice(entry.unit.length).replace("@", "-storey-");
+    return handsOf(entry, project, kit).map(({ hand, isMirrored }): SheetSet => {
+      const info = sheetInfoOf({ project, unit, kit }, hand, fields);
+      const source = { project, kit, unit, fill: hand, isMirrored, info, union };
+      const ending = storey + (isMirrored ? "-mirrored" : "");
+      const sheets = sheetSet(source).map((sheet) => ({ ...sheet, name: sheet.name + ending }));
+      return { name: plain[at]! + ending, source, sheets };
+    });
+  });
+}
+
+interface Hand {
+  readonly hand: UnitFill;
+  readonly isMirrored: boolean;
+}
+
+function handsOf(entry: UnitFill, project: Project, kit: Kit): readonly Hand[] {
+  const isMirrored = (id: string) => project.pours.find((pour) => pour.id === id)?.mirror === true;
+  const mirrored = entry.pours.filter(isMirrored);
+  if (mirrored.length === 0) return [{ hand: entry, isMirrored: false }];
+  const asDrawn = entry.pours.filter((id) => !isMirrored(id));
+  const reflection: Hand = { hand: mirrorFill({ ...entry, pours: mirrored }, kit), isMirrored: true };
+  return asDrawn.length === 0
+    ? [reflection]
+    : [{ hand: { ...entry, pours: asDrawn }, isMirrored: false }, reflection];
+}
+
+/** Ids as parts of a file's name; of two that read alike there, the later gets a number. */
+function uniqueParts(ids: readonly string[]): readonly string[] {
+  const taken = new Set<string>();
+  return ids.map((id) => {
+    const part = filePart(id) || "unit";
+    let name = part;
+    for (let number = 2; taken.has(name); number++) name = `${part}-${number}`;
+    taken.add(name);
+    return name;
+  });
+}
