@@ -19,7 +19,7 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
   "place.window": "Ventana {opening}",
   "place.room": "{room}",
   "place.service": "Instalación {id}",
-  "place.control-line": "Línea de control {id}",
+  "place.control-line": "Eje de control {id}",
   "place.slab": "Losa {id}",
   "place.slab-opening": "Vano de losa {id}",
   "place.pinned": "Piezas fijadas {id}",
@@ -56,7 +56,7 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
   "problems.close": "Cerrar",
   "problems.kit-broken": "El kit de este proyecto no se puede leer, por eso no se puede llenar nada.",
 
-  "things.rooms": "Ambientes",
+  "things.rooms": "Recintos",
   "things.walls": "Muros",
   "things.openings": "Vanos",
   "things.others": "Otros",
@@ -72,7 +72,7 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
   "option.depth": "Fondo",
   "option.sill": "Antepecho",
   "option.head": "Dintel",
-  "option.clearance": "Separación",
+  "option.clearance": "Resguardo",
   "option.ortho": "Recto",
   "option.snap": "Imán",
   "option.grid": "Cuadrícula",
@@ -104,5 +104,5 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
   "message.no-words": "Las palabras de este idioma no se pudieron cargar. Cargue la página de nuevo.",
   "hint.take": "Escriba una cifra, Tab para la siguiente, Enter para confirmar",
 
-  "name.room": "Nombre del ambiente",
+  "name.room": "Nombre del recinto",
 };

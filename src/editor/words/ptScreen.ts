@@ -19,7 +19,7 @@ export const screenPortuguese: Translated<typeof screenEnglish> = {
   "place.window": "Janela {opening}",
   "place.room": "{room}",
   "place.service": "Instalação {id}",
-  "place.control-line": "Linha de controle {id}",
+  "place.control-line": "Eixo de controle {id}",
   "place.slab": "Laje {id}",
   "place.slab-opening": "Vão de laje {id}",
   "place.pinned": "Peças fixadas {id}",
@@ -56,7 +56,7 @@ export const screenPortuguese: Translated<typeof screenEnglish> = {
   "problems.close": "Fechar",
   "problems.kit-broken": "O kit deste projeto não pode ser lido, por isso nada pode ser preenchido.",
 
-  "things.rooms": "Ambientes",
+  "things.rooms": "Cômodos",
   "things.walls": "Paredes",
   "things.openings": "Vãos",
   "things.others": "Outros",
@@ -104,5 +104,5 @@ export const screenPortuguese: Translated<typeof screenEnglish> = {
   "message.no-words": "As palavras deste idioma não puderam ser carregadas. Carregue a página de novo.",
   "hint.take": "Digite um número, Tab para o próximo, Enter para confirmar",
 
-  "name.room": "Nome do ambiente",
+  "name.room": "Nome do cômodo",
 };
