@@ -25,6 +25,8 @@ const ROW_GAP = 0.7;
 const FIGURE_END = 18;
 const BOXES = [15.5, 6] as const;
 const SYMBOL_WIDTH = 7;
+/** Between the words over the boxes. */
+const HEAD_GAP = 1.2;
 const TEXT_START = 8.6;
 
 /** Draws as many rows as fit, filling the first column before the second; `rest` goes to another page. */
@@ -58,19 +60,21 @@ export function listMarks(
 }
 
 function columnHead(language: Language, x: number, width: number, y: number): readonly Mark[] {
-  const words = [WORDS[language].before, WORDS[language].after].map(
-    (text, index): Mark => ({
-      kind: "text",
-      at: [x + width - BOXES[index]! + TICK / 2, y + 2.5],
-      text,
-      height: 2.5,
-      weight: 400,
-      ink: "soft",
-      anchor: "middle",
-    }),
-  );
+  const { before, after } = WORDS[language];
+  const middle = (box: number) => x + width - BOXES[box]! + TICK / 2;
+  // Over their boxes as far as there is paper: a long word ends at the edge, and the other keeps clear of it.
+  const end = Math.min(x + width, middle(1) + textWidth(after, PLAIN) / 2);
+  const free = end - textWidth(after, PLAIN) - HEAD_GAP;
+  const words = [
+    headWord(before, Math.min(free, middle(0) + textWidth(before, PLAIN) / 2), y),
+    headWord(after, end, y),
+  ];
   const rule: Mark = { kind: "line", from: [x, y + HEAD], to: [x + width, y + HEAD], stroke: OUTLINE };
   return [...words, rule];
+}
+
+function headWord(text: string, end: number, y: number): Mark {
+  return { kind: "text", at: [end, y + 2.5], text, ...PLAIN, ink: "soft", anchor: "end" };
 }
 
 function rowMarks(row: CountRow, family: string, box: Box): readonly Mark[] {
