@@ -149,7 +149,7 @@ const ES: RoomWords = {
     zone: "Puntos: sin corbata dentro.",
     firstOut: "Muesca: sale primero, según rótulo.",
     hold: "No cerrar cara sin la firma del inspector.",
-    edges: "Proteger bordes abiertos. Nadie bajo pieza izada.",
+    edges: "Proteger bordes abiertos. Nadie bajo la carga.",
     strike: "Desencofrar solo por orden del ingeniero.",
   },
   description: {
@@ -198,7 +198,7 @@ const PT: RoomWords = {
     zone: "Pontos: sem gravata dentro.",
     firstOut: "Entalhe: sai primeiro, como indicado.",
     hold: "Não fechar face antes da assinatura do fiscal.",
-    edges: "Proteger bordas abertas. Ninguém sob peça içada.",
+    edges: "Proteger bordas abertas. Ninguém sob a carga.",
     strike: "Desformar só por ordem do engenheiro.",
   },
   description: {

@@ -19,9 +19,7 @@ test("a chosen language is spoken at once, undone like any step, and kept", asyn
   await page.getByLabel(CHOICE).selectOption({ label: "Português" });
   await expect(page.getByRole("button", { name: "Parede (W)" })).toBeVisible();
   await expect(page.locator("html")).toHaveAttribute("lang", "pt-BR");
-  await expect(page.getByRole("button", { name: "Desfazer: mudar o idioma (Ctrl Z)" })).toBeVisible();
 
-  await page.locator(".plan").focus();
   await page.keyboard.press("Control+Z");
   await expect(page.getByRole("button", { name: "Muro (W)" })).toBeVisible();
   await expect(page.getByLabel(CHOICE)).toHaveValue("es");
@@ -47,8 +45,8 @@ test("the file keeps the language, and its sheets speak it", async ({ page }) =>
     expect(run.status).toBe(0);
     const room = readdirSync(folder).find((name) => name.includes("bedroom-2"));
     const svg = readFileSync(join(folder, room ?? ""), "utf8");
-    expect(svg).toContain("Folha de cômodo, Bedroom 2");
-    expect(svg).toContain("Ninguém sob peça içada.");
+    expect(svg.includes("Folha de cômodo, Bedroom 2")).toBe(true);
+    expect(svg.includes("Desformar só por ordem do engenheiro.")).toBe(true);
   } finally {
     rmSync(folder, { recursive: true });
   }
