@@ -1,5 +1,6 @@
 // The notes of a room sheet: its problems in sentences, then what to mind at work.
 
+import type { Language } from "../plan/project.ts";
 import type { SheetRing } from "./faceOrder.ts";
 import { distance } from "./faceRing.ts";
 import { ringMarks } from "./label.ts";
@@ -8,6 +9,7 @@ import type { Mark } from "./mark.ts";
 import { isWithinPersonLimit } from "./pieceKind.ts";
 import { placedMark } from "./placeMark.ts";
 import { plainText } from "./plainText.ts";
+import { problemText } from "./problemText.ts";
 import type { NumberedProblem } from "./roomProblems.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { WORDS } from "./words.ts";
@@ -34,9 +36,9 @@ export function noteBlocks(
   const warnings = problems.filter(({ problem }) => problem.severity === "warning");
   return [
     ...(errors.length > 0 ? [heading(words.errors)] : []),
-    ...errors.map((problem) => problemBlock(problem, width)),
+    ...errors.map((problem) => problemBlock(problem, context.info.language, width)),
     ...(warnings.length > 0 ? [heading(words.warnings)] : []),
-    ...warnings.map((problem) => problemBlock(problem, width)),
+    ...warnings.map((problem) => problemBlock(problem, context.info.language, width)),
     heading(words.cautions),
     ...cautions(rings, context).map((text) => bullet(text, width)),
   ];
@@ -76,12 +78,16 @@ function heading(text: string): NoteBlock {
   return { marks: [mark], height: 6.2 };
 }
 
-function problemBlock({ number, problem }: NumberedProblem, width: number): NoteBlock {
+function problemBlock({ number, problem }: NumberedProblem, language: Language, width: number): NoteBlock {
   const text = `${number}`;
   const radius = Math.max(2.4, textWidth(text, STRONG) / 2 + 0.9);
   const weight = problem.severity === "error" ? 600 : 400;
   const indent = 2 * radius + 2;
-  const lines = wrapped(plainText(problem.message), width - indent, weight === 600 ? STRONG : SMALL);
+  const lines = wrapped(
+    plainText(problemText(problem.message, language)),
+    width - indent,
+    weight === 600 ? STRONG : SMALL,
+  );
   const height = Math.max(lines.length * LINE, 5) + 1;
   return {
     marks: [

@@ -6,6 +6,7 @@ import { join } from "node:path";
 import { loadCatalogue } from "../../src/editor/words/catalogues.ts";
 import { type Catalogue, english, type Phrase } from "../../src/editor/words/en.ts";
 import type { Language } from "../../src/plan/project.ts";
+import { PHRASES, SENTENCES } from "../../src/sheet/problemSentences.ts";
 
 export const CATALOGUES: Readonly<Record<Language, Catalogue>> = {
   en: english,
@@ -75,6 +76,7 @@ export function sheetTexts(value: unknown, path = ""): readonly SheetText[] {
 export function spokenTexts(language: Language): readonly string[] {
   return [
     ...Object.values(CATALOGUES[language]).flatMap(textsOf),
+    ...[...SENTENCES, ...PHRASES].map((sentence) => sentence[language]),
     ...SHEET_WORDS.flatMap(({ words }) => sheetTexts(words[language]).map(({ text }) => text)),
   ];
 }

@@ -45,9 +45,9 @@ export const engineerSpanish: Translated<typeof engineerEnglish> = {
   "pane.key-other-face": "otra cara",
   "pane.key-pin": "fijar",
   "pane.key-unpin": "soltar",
-  "pane.key-swap": "cambiar con la siguiente",
-  "pane.key-covers": "otras combinaciones",
-  "pane.key-nudge": "probar un ajuste",
+  "pane.key-swap": "intercambiar",
+  "pane.key-covers": "combinaciones",
+  "pane.key-nudge": "ajuste",
   "pane.label": "Caras del recinto. Las flechas van de cara en cara, Enter entra, Escape sale.",
   "pane.said-face": "{face}, {length} de largo",
   "pane.said-stretch": "Tramo libre {length}, entre {left} y {right}: {widths}",
@@ -115,6 +115,9 @@ export const engineerSpanish: Translated<typeof engineerEnglish> = {
   "because.covers": "Otras combinaciones",
   "because.searching": "Probando movimientos …",
   "because.no-nudge": "Ningún movimiento de hasta {most} mm la quita.",
+
+  "origin.practice": "práctica común, sin fuente",
+  "origin.invented": "inventado para la demostración",
 
   "rule.cornerLeg": "ala del esquinero",
   "rule.narrowUnder": "angosto bajo",

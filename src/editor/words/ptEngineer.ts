@@ -45,9 +45,9 @@ export const engineerPortuguese: Translated<typeof engineerEnglish> = {
   "pane.key-other-face": "outra face",
   "pane.key-pin": "fixar",
   "pane.key-unpin": "soltar",
-  "pane.key-swap": "trocar com a próxima",
-  "pane.key-covers": "outras combinações",
-  "pane.key-nudge": "testar um ajuste",
+  "pane.key-swap": "trocar",
+  "pane.key-covers": "combinações",
+  "pane.key-nudge": "ajuste",
   "pane.label": "Faces do cômodo. As setas vão de face em face, Enter entra, Escape sai.",
   "pane.said-face": "{face}, {length} de comprimento",
   "pane.said-stretch": "Trecho livre {length}, entre {left} e {right}: {widths}",
@@ -115,6 +115,9 @@ export const engineerPortuguese: Translated<typeof engineerEnglish> = {
   "because.covers": "Outras combinações",
   "because.searching": "Testando movimentos …",
   "because.no-nudge": "Nenhum movimento de até {most} mm a tira.",
+
+  "origin.practice": "prática comum, sem fonte",
+  "origin.invented": "inventado para a demonstração",
 
   "rule.cornerLeg": "aba do canto",
   "rule.narrowUnder": "estreito abaixo de",
