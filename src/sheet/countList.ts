@@ -2,13 +2,15 @@
 //
 //   ▭ WP600      600 × 2250   14  □  □       Two boxes to tick: before the pour, and after striking.
 
+import type { Language } from "../plan/project.ts";
 import type { Box } from "./box.ts";
 import type { CountRow } from "./countRows.ts";
+import { FAMILY_WORDS } from "./familyWords.ts";
 import { fittingMark } from "./fittingMark.ts";
 import { cutToWidth, textWidth } from "./lettering.ts";
 import type { Mark } from "./mark.ts";
 import { foldMark, OUTLINE, pieceMarks, tieMark } from "./pieceMark.ts";
-import { FAMILY_WORDS, WORDS } from "./words.ts";
+import { WORDS } from "./words.ts";
 
 /** Heights of a row, the first in which all rows fit being taken; the last still holds a box to tick. */
 const PITCHES = [5.6, 5.2, 4.6] as const;
@@ -23,12 +25,15 @@ const ROW_GAP = 0.7;
 const FIGURE_END = 18;
 const BOXES = [15.5, 6] as const;
 const SYMBOL_WIDTH = 7;
+/** Between the words over the boxes. */
+const HEAD_GAP = 1.2;
 const TEXT_START = 8.6;
 
 /** Draws as many rows as fit, filling the first column before the second; `rest` goes to another page. */
 export function listMarks(
   rows: readonly CountRow[],
   area: Box,
+  language: Language,
 ): { readonly marks: readonly Mark[]; readonly rest: readonly CountRow[] } {
   const perColumn = (pitch: number) => Math.max(0, Math.floor((area.height - HEAD) / pitch));
   const pitch = PITCHES.find((some) => perColumn(some) * COLUMNS >= rows.length) ?? PITCHES[1];
@@ -39,31 +44,40 @@ export function listMarks(
   const marks: Mark[] = [];
   for (let column = 0; column * length < shown.length; column++) {
     const x = area.x + column * (width + COLUMN_GAP);
-    marks.push(...columnHead(x, width, area.y));
+    marks.push(...columnHead(language, x, width, area.y));
     shown.slice(column * length, (column + 1) * length).forEach((row, index) => {
-      marks.push(...rowMarks(row, { x, y: area.y + HEAD + index * pitch, width, height: pitch }));
+      marks.push(
+        ...rowMarks(row, FAMILY_WORDS[language][row.family], {
+          x,
+          y: area.y + HEAD + index * pitch,
+          width,
+          height: pitch,
+        }),
+      );
     });
   }
   return { marks, rest: rows.slice(shown.length) };
 }
 
-function columnHead(x: number, width: number, y: number): readonly Mark[] {
-  const words = [WORDS.before, WORDS.after].map(
-    (text, index): Mark => ({
-      kind: "text",
-      at: [x + width - BOXES[index]! + TICK / 2, y + 2.5],
-      text,
-      height: 2.5,
-      weight: 400,
-      ink: "soft",
-      anchor: "middle",
-    }),
-  );
+function columnHead(language: Language, x: number, width: number, y: number): readonly Mark[] {
+  const { before, after } = WORDS[language];
+  const middle = (box: number) => x + width - BOXES[box]! + TICK / 2;
+  // Over their boxes as far as there is paper: a long word ends at the edge, and the other keeps clear of it.
+  const end = Math.min(x + width, middle(1) + textWidth(after, PLAIN) / 2);
+  const free = end - textWidth(after, PLAIN) - HEAD_GAP;
+  const words = [
+    headWord(before, Math.min(free, middle(0) + textWidth(before, PLAIN) / 2), y),
+    headWord(after, end, y),
+  ];
   const rule: Mark = { kind: "line", from: [x, y + HEAD], to: [x + width, y + HEAD], stroke: OUTLINE };
   return [...words, rule];
 }
 
-function rowMarks(row: CountRow, box: Box): readonly Mark[] {
+function headWord(text: string, end: number, y: number): Mark {
+  return { kind: "text", at: [end, y + 2.5], text, ...PLAIN, ink: "soft", anchor: "end" };
+}
+
+function rowMarks(row: CountRow, family: string, box: Box): readonly Mark[] {
   const right = box.x + box.width;
   const middle = box.y + box.height / 2;
   const foot = box.y + box.height;
@@ -79,7 +93,7 @@ function rowMarks(row: CountRow, box: Box): readonly Mark[] {
     : [];
   return [
     ...symbolMarks(row, { x: box.x + 0.3, y: middle - tall / 2, width: SYMBOL_WIDTH, height: tall }),
-    ...nameMarks(row, box.x + TEXT_START, middle, room),
+    ...nameMarks(row, family, { x: box.x + TEXT_START, middle, room }),
     {
       kind: "text",
       at: [right - FIGURE_END, middle + 1.75],
@@ -99,8 +113,11 @@ const SMALL = { height: 2.5, weight: 600 } as const;
 const PLAIN = { height: 2.5, weight: 400 } as const;
 
 /** Code, and behind it as far as there is paper its size, else what it is; a measure comes before its code. */
-function nameMarks(row: CountRow, x: number, middle: number, room: number): readonly Mark[] {
-  const word = FAMILY_WORDS[row.family];
+function nameMarks(
+  row: CountRow,
+  word: string,
+  { x, middle, room }: { readonly x: number; readonly middle: number; readonly room: number },
+): readonly Mark[] {
   const name = row.isMade ? row.size : row.code;
   const words = row.isMade
     ? [row.code, word]

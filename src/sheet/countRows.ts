@@ -72,7 +72,7 @@ function itemsOf(parts: RoomParts, info: SheetInfo): readonly (readonly [Item, n
   const ties = [...parts.ownTies, ...parts.otherTies].map((tie): readonly [Item, number] => {
     const counted = item({ code: tie.code, family: "tie" }, `${tie.length}`, tie.length, 0);
     const isOwn = parts.ownTies.includes(tie);
-    return [isOwn ? counted : { ...counted, size: WORDS.tieThere, isOwn }, tie.heights.length];
+    return [isOwn ? counted : { ...counted, size: WORDS[info.language].tieThere, isOwn }, tie.heights.length];
   });
   const pieces = [
     ...[...facePieces.values()].map((piece) => {

@@ -11,6 +11,7 @@ import type { Position } from "../plan/project.ts";
 import { byPlace, distance, type FaceRing, ringsOf, turnAt } from "./faceRing.ts";
 import type { SheetInfo } from "./info.ts";
 import { closesAt } from "./pieceKind.ts";
+import { WORDS } from "./words.ts";
 
 export interface SheetFace {
   readonly face: FilledFace;
@@ -27,6 +28,8 @@ export interface SheetCorner {
   readonly at: Position;
   readonly turn: "inside" | "outside";
   readonly role: "start" | "close" | null;
+  /** What stands over its head: the role in the words of the sheet. */
+  readonly roleWord: string | null;
 }
 
 export interface SheetRing {
@@ -77,6 +80,7 @@ function orderedRing(ring: FaceRing, firstLetter: number, info: SheetInfo): Shee
       direction: isRight ? "right" : "left",
       rank: isRight ? rankOf(step, count - close) : rankOf(count - 1 - step, close, 1),
     });
+    const role = !ring.isClosed || count < 3 ? null : step === 0 ? "start" : step === close ? "close" : null;
     corners.push(
       !ring.isClosed && step === 0
         ? null
@@ -84,7 +88,8 @@ function orderedRing(ring: FaceRing, firstLetter: number, info: SheetInfo): Shee
             name: cornerName(letters[before]!, letters[index]!),
             at: lettered[index]!.from,
             turn: turnAt(lettered[before]!, lettered[index]!),
-            role: !ring.isClosed || count < 3 ? null : step === 0 ? "start" : step === close ? "close" : null,
+            role,
+            roleWord: role === null ? null : WORDS[info.language][role],
           },
     );
   }

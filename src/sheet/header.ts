@@ -10,7 +10,7 @@ import type { LetterHeight, Mark } from "./mark.ts";
 import { type RoomPage, roomPage } from "./page.ts";
 import { OUTLINE } from "./pieceMark.ts";
 import { plainText } from "./plainText.ts";
-import { HEADER_WORDS } from "./words.ts";
+import { type HeaderWords, WORDS } from "./words.ts";
 
 export interface HeaderEntries {
   readonly name: string;
@@ -31,7 +31,7 @@ const NAME_WIDTH = 92;
 export function headerMarks(info: SheetInfo, entries: HeaderEntries): readonly Mark[] {
   const page = roomPage(info.paper);
   const { marks: name, end } = nameMarks(entries.name, page);
-  const sentence = sentenceMarks(entries, page);
+  const sentence = sentenceMarks(entries, WORDS[info.language].header, page);
   const place = { x: end + GAP, baseline: page.header.baseline, room: sentence.start - GAP - (end + GAP) };
   return [...name, ...unitMarks(info, entries, place), ...sentence.marks, rule(page)];
 }
@@ -68,19 +68,20 @@ function unitMarks(
   { x, baseline, room }: { readonly x: number; readonly baseline: number; readonly room: number },
 ): readonly Mark[] {
   const isMirrored = isAllMirrored(info);
+  const words = WORDS[info.language].header;
   const pours = info.pours.map(({ name, mirror }) =>
-    mirror && !isMirrored ? `${name} (${HEADER_WORDS.mirrored})` : name,
+    mirror && !isMirrored ? `${name} (${words.mirrored})` : name,
   );
   // On the line of the counts, which is never cut: whoever takes this sheet must see which hand it is.
   const counts = [
-    ...(isMirrored ? [HEADER_WORDS.mirrored] : []),
-    HEADER_WORDS.pieces(entries.pieces),
-    ...(entries.area > 0 ? [HEADER_WORDS.area(entries.area.toFixed(2))] : []),
-    ...(entries.pages > 1 ? [HEADER_WORDS.continued(entries.page, entries.pages)] : []),
+    ...(isMirrored ? [words.mirrored] : []),
+    words.pieces(entries.pieces),
+    ...(entries.area > 0 ? [words.area(entries.area)] : []),
+    ...(entries.pages > 1 ? [words.continued(entries.page, entries.pages)] : []),
   ];
-  const lines = [[HEADER_WORDS.unit(plainText(info.unitName)), ...pours.map(plainText)], counts];
-  return lines.flatMap((words, index): readonly Mark[] => {
-    const line = words.join(", ");
+  const lines = [[words.unit(plainText(info.unitName)), ...pours.map(plainText)], counts];
+  return lines.flatMap((parts, index): readonly Mark[] => {
+    const line = parts.join(", ");
     const large = { height: 3.5, weight: 400 } as const;
     const lettering = textWidth(line, large) <= room ? large : ({ height: 2.5, weight: 400 } as const);
     const text = cutToWidth(line, room, lettering);
@@ -92,8 +93,8 @@ function unitMarks(
 type Word = { readonly text: string; readonly form: "plain" | "strong" | "solid" | "open" };
 
 /** Ends at the right edge; the names of the two corners in the boxes they have on the ribbon. */
-function sentenceMarks(entries: HeaderEntries, { right, header }: RoomPage) {
-  const words = sentence(entries);
+function sentenceMarks(entries: HeaderEntries, said: HeaderWords, { right, header }: RoomPage) {
+  const words = sentence(entries, said);
   const marks: Mark[] = [];
   let x = right - words.reduce((sum, word) => sum + wordWidth(word), 0) - 2.4 * Math.max(0, words.length - 1);
   const start = words.length === 0 ? right : x;
@@ -104,7 +105,7 @@ function sentenceMarks(entries: HeaderEntries, { right, header }: RoomPage) {
   return { marks, start };
 }
 
-function sentence({ ring, isOutside }: HeaderEntries): readonly Word[] {
+function sentence({ ring, isOutside }: HeaderEntries, said: HeaderWords): readonly Word[] {
   const corners = ring?.corners.flatMap((corner) => corner ?? []) ?? [];
   const start = corners.find(({ role }) => role === "start");
   const close = corners.find(({ role }) => role === "close");
@@ -115,13 +116,13 @@ function sentence({ ring, isOutside }: HeaderEntries): readonly Word[] {
       .sort((a, b) => a.rank - b.rank)
       .map(({ letter }) => letter);
   return [
-    { text: HEADER_WORDS.start, form: "plain" },
+    { text: said.start, form: "plain" },
     cornerWord(start),
-    { text: isOutside ? HEADER_WORDS.outsideRight : HEADER_WORDS.right, form: "plain" },
+    { text: isOutside ? said.outsideRight : said.right, form: "plain" },
     { text: listed(letters("right")), form: "strong" },
-    { text: isOutside ? HEADER_WORDS.outsideLeft : HEADER_WORDS.left, form: "plain" },
+    { text: isOutside ? said.outsideLeft : said.left, form: "plain" },
     { text: listed(letters("left")), form: "strong" },
-    { text: HEADER_WORDS.close, form: "plain" },
+    { text: said.close, form: "plain" },
     cornerWord(close),
   ];
 }

@@ -42,7 +42,7 @@ export function keyPlanMarks(rings: readonly SheetRing[], area: Box, info: Sheet
     taken: faces.flatMap(({ face }) => lineBoxes(at(face.from), at(face.to))),
   };
   return [
-    heading(area),
+    heading(area, WORDS[info.language].keyPlan),
     ...northMarks(area),
     ...rings.flatMap((ring) =>
       ring.faces.flatMap((face, index) => faceMarks(face, bodyEnds(ring, index, info), { at, info })),
@@ -75,11 +75,11 @@ function lineBoxes(from: Point, to: Point): readonly Box[] {
   });
 }
 
-function heading(area: Box): Mark {
+function heading(area: Box, text: string): Mark {
   return {
     kind: "text",
     at: [area.x, area.y + 4.6],
-    text: WORDS.keyPlan,
+    text,
     height: 3.5,
     weight: 600,
     ink: "ink",

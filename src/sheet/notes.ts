@@ -1,5 +1,6 @@
 // The notes of a room sheet: its problems in sentences, then what to mind at work.
 
+import type { Language } from "../plan/project.ts";
 import type { SheetRing } from "./faceOrder.ts";
 import { distance } from "./faceRing.ts";
 import { ringMarks } from "./label.ts";
@@ -8,9 +9,10 @@ import type { Mark } from "./mark.ts";
 import { isWithinPersonLimit } from "./pieceKind.ts";
 import { placedMark } from "./placeMark.ts";
 import { plainText } from "./plainText.ts";
+import { problemText } from "./problemText.ts";
 import type { NumberedProblem } from "./roomProblems.ts";
 import type { RibbonContext } from "./stretch.ts";
-import { NOTE_WORDS } from "./words.ts";
+import { WORDS } from "./words.ts";
 
 /** What is kept together on one page: marks from its own upper left corner, and how much of the page it takes. */
 export interface NoteBlock {
@@ -29,14 +31,15 @@ export function noteBlocks(
   context: RibbonContext,
   width: number,
 ): readonly NoteBlock[] {
+  const words = WORDS[context.info.language].notes;
   const errors = problems.filter(({ problem }) => problem.severity === "error");
   const warnings = problems.filter(({ problem }) => problem.severity === "warning");
   return [
-    ...(errors.length > 0 ? [heading(NOTE_WORDS.errors)] : []),
-    ...errors.map((problem) => problemBlock(problem, width)),
-    ...(warnings.length > 0 ? [heading(NOTE_WORDS.warnings)] : []),
-    ...warnings.map((problem) => problemBlock(problem, width)),
-    heading(NOTE_WORDS.cautions),
+    ...(errors.length > 0 ? [heading(words.errors)] : []),
+    ...errors.map((problem) => problemBlock(problem, context.info.language, width)),
+    ...(warnings.length > 0 ? [heading(words.warnings)] : []),
+    ...warnings.map((problem) => problemBlock(problem, context.info.language, width)),
+    heading(words.cautions),
     ...cautions(rings, context).map((text) => bullet(text, width)),
   ];
 }
@@ -75,12 +78,16 @@ function heading(text: string): NoteBlock {
   return { marks: [mark], height: 6.2 };
 }
 
-function problemBlock({ number, problem }: NumberedProblem, width: number): NoteBlock {
+function problemBlock({ number, problem }: NumberedProblem, language: Language, width: number): NoteBlock {
   const text = `${number}`;
   const radius = Math.max(2.4, textWidth(text, STRONG) / 2 + 0.9);
   const weight = problem.severity === "error" ? 600 : 400;
   const indent = 2 * radius + 2;
-  const lines = wrapped(plainText(problem.message), width - indent, weight === 600 ? STRONG : SMALL);
+  const lines = wrapped(
+    plainText(problemText(problem.message, language)),
+    width - indent,
+    weight === 600 ? STRONG : SMALL,
+  );
   const height = Math.max(lines.length * LINE, 5) + 1;
   return {
     marks: [
@@ -94,7 +101,7 @@ function problemBlock({ number, problem }: NumberedProblem, width: number): Note
         ink: "ink",
         anchor: "middle",
       },
-      ...lines.map((words, index) => line(words, indent, 4.25 + index * LINE, weight)),
+      ...lines.map((part, index) => line(part, indent, 4.25 + index * LINE, weight)),
     ],
     height,
   };
@@ -105,7 +112,7 @@ function bullet(text: string, width: number): NoteBlock {
   return {
     marks: [
       { kind: "rect", box: { x: 0, y: 1.35, width: 1.5, height: 1.5 }, fill: "ink" },
-      ...lines.map((words, index) => line(words, 3.4, 3.25 + index * LINE, 400)),
+      ...lines.map((part, index) => line(part, 3.4, 3.25 + index * LINE, 400)),
     ],
     height: lines.length * LINE + 0.5,
   };
@@ -113,28 +120,25 @@ function bullet(text: string, width: number): NoteBlock {
 
 function cautions(rings: readonly SheetRing[], context: RibbonContext): readonly string[] {
   const { info, parts } = context;
+  const words = WORDS[info.language].notes;
   const pieces = parts.faces.flatMap((face) => face.pieces);
   const isHeavy = pieces.some((piece) => isWithinPersonLimit(piece.code, info) === false);
   const ties = [...parts.ownTies, ...parts.otherTies];
   const rows = [...new Set(ties.flatMap((tie) => tie.heights))].sort((a, b) => a - b);
   const diagonal = rings[0] === undefined || parts.isOutside ? null : equalDiagonals(rings[0]);
   const signs = [
-    ...(pieces.some((piece) => piece.firstOut === true) ? [NOTE_WORDS.firstOut] : []),
-    ...(pieces.some((piece) => piece.zone === true) ? [NOTE_WORDS.zone] : []),
+    ...(pieces.some((piece) => piece.firstOut === true) ? [words.firstOut] : []),
+    ...(pieces.some((piece) => piece.zone === true) ? [words.zone] : []),
   ];
   return [
-    ...(diagonal === null ? [] : [NOTE_WORDS.diagonals(diagonal)]),
-    NOTE_WORDS.order,
-    ...(rows.length > 0 ? [NOTE_WORDS.tieRows(rows)] : []),
-    ...(info.personLimit === null
-      ? [NOTE_WORDS.noLimit]
-      : isHeavy
-        ? [NOTE_WORDS.twoLift(info.personLimit)]
-        : []),
+    ...(diagonal === null ? [] : [words.diagonals(diagonal)]),
+    words.order,
+    ...(rows.length > 0 ? [words.tieRows(rows)] : []),
+    ...(info.personLimit === null ? [words.noLimit] : isHeavy ? [words.twoLift(info.personLimit)] : []),
     ...(signs.length > 0 ? [signs.join(" ")] : []),
-    NOTE_WORDS.hold,
-    NOTE_WORDS.edges,
-    NOTE_WORDS.strike,
+    words.hold,
+    words.edges,
+    words.strike,
   ];
 }
 

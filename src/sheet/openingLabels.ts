@@ -52,9 +52,10 @@ export function openingLabels(
   }
   const under = labels.underVoid.filter((flag) => flag.opening === opening.id);
   for (const { label } of under) placeFlag(label, { area, taken, marks, head });
-  const size = sizeMarks(opening, area, taken);
+  const said = { ...opening, sillText: WORDS[context.info.language].sill(opening.sill) };
+  const size = sizeMarks(said, area, taken);
   if (size !== null) return { marks: [...marks, ...size], head };
-  const part: LabelPart = { kind: "width", text: shortSize(opening), isVoid: true };
+  const part: LabelPart = { kind: "width", text: shortSize(said), isVoid: true };
   // Beside the number of the head, which stands in the middle.
   const [x, y] = [box.x + box.width / 5, area.y + 1];
   return { marks, head: [...head, { x, y, hasDot: true, parts: [part] }] };
@@ -118,29 +119,33 @@ function textMark(
   return { kind: "text", at, text, ...lettering, ink: "ink", anchor: "middle" };
 }
 
+/** An opening with the height of its sill in words. */
+interface SaidOpening extends FaceOpening {
+  readonly sillText: string;
+}
+
 /** What a label outside the void still has to say: how high it stands, or how high it is. */
-function shortSize(opening: FaceOpening): string {
+function shortSize(opening: SaidOpening): string {
   const height = opening.head - opening.sill;
-  if (opening.formed === "box") return `${opening.width} × ${height}, ${WORDS.sill(opening.sill)}`;
-  return opening.sill === 0 ? `${opening.head}` : WORDS.sill(opening.sill);
+  if (opening.formed === "box") return `${opening.width} × ${height}, ${opening.sillText}`;
+  return opening.sill === 0 ? `${opening.head}` : opening.sillText;
 }
 
 /**
  * Ways to write the size, the best first. The width of a door stands under it too, that of a window
  * is that of the panels under it; a box opening has to say all of its size.
  */
-function sizeLines(opening: FaceOpening): readonly (readonly string[])[] {
+function sizeLines(opening: SaidOpening): readonly (readonly string[])[] {
   const [width, height] = [`${opening.width} ×`, `${opening.head - opening.sill}`];
   if (opening.sill === 0) return [[`${width} ${height}`], [width, height], [height]];
-  const sill = WORDS.sill(opening.sill);
   const whole = [
-    [`${width} ${height}`, sill],
-    [width, height, sill],
+    [`${width} ${height}`, opening.sillText],
+    [width, height, opening.sillText],
   ];
-  return opening.formed === "box" ? whole : [...whole, [sill], sill.split(" ")];
+  return opening.formed === "box" ? whole : [...whole, [opening.sillText], opening.sillText.split(" ")];
 }
 
-function sizeMarks(opening: FaceOpening, area: Box, taken: readonly Box[]): readonly Mark[] | null {
+function sizeMarks(opening: SaidOpening, area: Box, taken: readonly Box[]): readonly Mark[] | null {
   // Under the numbers of a door's jambs, which stand half way up; in the middle of a window.
   const wish: Point = [area.x + area.width / 2, area.y + area.height * (opening.sill === 0 ? 0.72 : 0.5)];
   for (const height of [3.5, 2.5] as const) {

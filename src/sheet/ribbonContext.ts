@@ -31,7 +31,9 @@ export function ribbonContext(
     info,
     names: pieceNames(rings, parts),
     outOrder: outOrder(rings),
-    behind: Object.fromEntries(parts.faces.map((face) => [face.id, behind(face, unit)])),
+    behind: Object.fromEntries(
+      parts.faces.map((face) => [face.id, behind(face, unit, WORDS[info.language].outsideBehind)]),
+    ),
     scale: ribbonScale(tallest),
     span: roomPage(info.paper).row,
     numberHeight: numberHeight(parts, info, tallest),
@@ -67,7 +69,7 @@ function numberHeight(parts: RoomParts, info: SheetInfo, tallest: Mm): Mm {
 }
 
 /** Rooms on the far side of the walls of a face, in the order in which the assembler passes them. */
-function behind(face: FilledFace, unit: UnitFill): readonly string[] {
+function behind(face: FilledFace, unit: UnitFill, outside: string): readonly string[] {
   const names = unit.faces
     .flatMap((other) => {
       const from = alongFace(face, other.to);
@@ -82,7 +84,7 @@ function behind(face: FilledFace, unit: UnitFill): readonly string[] {
       return isOpposite ? [{ x: Math.max(from.x, 0), from: other.from, name: other.room }] : [];
     })
     .sort((a, b) => a.x - b.x || byPlace(a.from, b.from))
-    .map(({ name }) => (name === null ? WORDS.outsideBehind : plainText(name)));
+    .map(({ name }) => (name === null ? outside : plainText(name)));
   return [...new Set(names)];
 }
 

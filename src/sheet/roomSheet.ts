@@ -32,7 +32,7 @@ import { breakRows } from "./rowPlan.ts";
 import { scaleText } from "./scale.ts";
 import type { RibbonContext } from "./stretch.ts";
 import type { Showing } from "./stretchMarks.ts";
-import { TITLE_WORDS, WORDS } from "./words.ts";
+import { WORDS } from "./words.ts";
 
 /** The pages of one room, before they know how many sheets the unit has. */
 interface RoomPages {
@@ -68,6 +68,7 @@ function layoutRoom(
   given: { readonly all: readonly RoomParts[]; readonly info: SheetInfo },
 ): RoomPages {
   const { all, info } = given;
+  const words = WORDS[info.language];
   const rings = sheetRings(parts.faces, info);
   const context = ribbonContext(unit, parts, rings, info);
   const problems = problemsOf(parts, all, unit);
@@ -79,7 +80,7 @@ function layoutRoom(
   lowerPart(pages, { rings, notes, rows, info, page });
   return {
     parts,
-    title: parts.isOutside ? WORDS.outside : plainText(parts.name) || WORDS.unnamed,
+    title: parts.isOutside ? words.outside : plainText(parts.name) || words.unnamed,
     rings,
     context,
     pages: pages.map(({ marks }) => marks),
@@ -174,7 +175,7 @@ function lowerPart(
       page.marks.push(...keyPlanMarks(parts.rings, area, parts.info));
     }
     const noted = notesMarks(notes, { x: noteColumn.x, y, height });
-    const listed = listMarks(rows, { ...list, y, height });
+    const listed = listMarks(rows, { ...list, y, height }, parts.info.language);
     page.marks.push(...noted.marks, ...listed.marks);
     page.end = bottom;
     notes = noted.rest;
@@ -204,7 +205,7 @@ function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet 
   const shown = [...headerMarks(info, { ...entries, page: page + 1, pages: pages.length }), ...marks];
   const about = {
     name: name.join("-"),
-    title: TITLE_WORDS.roomSheet(title, isAllMirrored(info)),
+    title: WORDS[info.language].roomSheet(title, isAllMirrored(info)),
     description: description(room, info),
     paper: info.paper,
     scale: scaleText(room.context.scale),
@@ -215,6 +216,7 @@ function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet 
 }
 
 function description(room: RoomPages, info: SheetInfo): string {
+  const words = WORDS[info.language].description;
   const faces = room.rings.flatMap(({ faces }) =>
     faces.map(({ letter, face }) => `${letter} ${face.length}`),
   );
@@ -222,11 +224,9 @@ function description(room: RoomPages, info: SheetInfo): string {
   const start = corners.find(({ role }) => role === "start");
   const close = corners.find(({ role }) => role === "close");
   return [
-    `${room.title}, unit ${plainText(info.unitName)}: ${room.pieces} pieces on ${faces.length} faces.`,
-    `Faces and their lengths in millimetres, left to right: ${faces.join(", ")}.`,
-    ...(start && close
-      ? [`The work starts at corner ${start.name} and closes at corner ${close.name}.`]
-      : []),
-    ...(room.problems > 0 ? [`Problems listed: ${room.problems}.`] : []),
+    words.room(room.title, plainText(info.unitName), room.pieces, faces.length),
+    words.faces(faces.join(", ")),
+    ...(start && close ? [words.corners(start.name, close.name)] : []),
+    ...(room.problems > 0 ? [words.problems(room.problems)] : []),
   ].join(" ");
 }

@@ -8,7 +8,7 @@ import type { Mark, Point } from "./mark.ts";
 import { foldMark, GHOST, OUTLINE, THIN } from "./pieceMark.ts";
 import { placedMark } from "./placeMark.ts";
 import { type PlacedCorner, type PlacedRow, type PlacedStretch, TAPE_FOOT } from "./rowPlace.ts";
-import { letterHeight, letterWidth, POST, roleWord } from "./rowPlan.ts";
+import { letterHeight, letterWidth, POST } from "./rowPlan.ts";
 import { spreadOut } from "./spread.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { type Showing, stretchMarks } from "./stretchMarks.ts";
@@ -154,7 +154,7 @@ function cornerHeadMarks(
     [at.x, top + row.heights.wall - 0.3],
     [stem, top + row.heights.head + LABEL_HEIGHT],
   ];
-  const word = roleWord(at.corner);
+  const word = at.corner.roleWord;
   return [
     {
       kind: "polyline",

@@ -12,7 +12,6 @@ import type { LetterHeight } from "./mark.ts";
 import type { RowSpan } from "./page.ts";
 import { cutAt, cutsIn, type RibbonContext, type Stretch } from "./stretch.ts";
 import { planStretch, type StretchPlan } from "./stretchMarks.ts";
-import { WORDS } from "./words.ts";
 
 /** Stretches that follow each other without a break. */
 type Strip = readonly StretchPlan[];
@@ -40,13 +39,8 @@ export function letterWidth(plan: StretchPlan): number {
   return textWidth(plan.stretch.sheetFace.letter, { height: letterHeight(plan), weight: 700 });
 }
 
-/** Word over the head of a corner where the work starts or closes. */
-export function roleWord(corner: SheetCorner): string | null {
-  return corner.role === null ? null : WORDS[corner.role];
-}
-
 export function cornerHeadWidth(corner: SheetCorner): number {
-  const word = roleWord(corner);
+  const word = corner.roleWord;
   const wordWidth = word === null ? 0 : textWidth(word, { height: 2.5, weight: 700 });
   return Math.max(textWidth(corner.name, { height: 5, weight: 700 }) + 1.8, wordWidth);
 }

@@ -180,7 +180,8 @@ function tapeLabels(
       const x = left + paper / 2;
       const width: LabelPart = { kind: "width", text: `${part.width}`, isVoid: "isVoid" in part };
       const out = "piece" in part ? context.outOrder[part.piece] : undefined;
-      const tag: readonly LabelPart[] = out === undefined ? [] : [{ kind: "out", text: WORDS.out(out) }];
+      const tag: readonly LabelPart[] =
+        out === undefined ? [] : [{ kind: "out", text: WORDS[context.info.language].out(out) }];
       const flag = flags.get(part.x) ?? [];
       const fits = flag.length === 0 && labelWidth([width]) + 2 * WIDTH_INSET <= paper;
       const level1: readonly TapeLabel[] = fits ? [{ level: 1, x, parts: [width] }] : [];

@@ -23,8 +23,17 @@ function facePieces(unit: UnitFill): readonly string[] {
   return [...new Set(unit.faces.flatMap((face) => face.pieces.map(({ piece }) => piece)))].sort();
 }
 
-describe.each(["A4", "Letter"] as const)("the sheets of any fill on %s", (paper) => {
-  const info = oneRoomInfo({ paper });
+// Texts are of different length in the three languages.
+const KINDS = [
+  { paper: "A4", language: "en" },
+  { paper: "A4", language: "es" },
+  { paper: "A4", language: "pt" },
+  { paper: "Letter", language: "en" },
+  { paper: "Letter", language: "es" },
+] as const;
+
+describe.each(KINDS)("the sheets of any fill on $paper in $language", ({ paper, language }) => {
+  const info = oneRoomInfo({ paper, language });
   // Every claim is asked of the same fills; laying them out once is enough.
   const known = new Map<string, readonly Sheet[]>();
   const laidOut = (unit: UnitFill) => {

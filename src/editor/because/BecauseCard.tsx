@@ -7,8 +7,9 @@ import { isPinned, targetHere } from "../pane/paneActions.ts";
 import { jointWords, partWords } from "../pane/paneWords.ts";
 import type { PaneView } from "../pane/usePane.ts";
 import { fillerToken } from "../theme/palette.ts";
+import { english } from "../words/en.ts";
 import { formatNumber } from "../words/numbers.ts";
-import { words } from "../words/say.ts";
+import { type Words, words } from "../words/say.ts";
 import { type Because, becauseOf, type RuleLine } from "./because.ts";
 import { NudgeOffers } from "./NudgeOffers.tsx";
 
@@ -143,6 +144,12 @@ function Reason({ mark, children }: { mark: string; children: ReactNode }) {
   );
 }
 
+// Where a rule comes from is the kit's to say; its two fixed sayings are the page's.
+function saidOrigin(origin: string, t: (said: Words) => string): string {
+  if (origin === english["origin.practice"]) return t(words("origin.practice"));
+  return origin === english["origin.invented"] ? t(words("origin.invented")) : origin;
+}
+
 function Rule({ line: { name, rule } }: { line: RuleLine }) {
   const { t } = useSpeech();
   const named = t(words(`rule.${name}`));
@@ -151,7 +158,7 @@ function Rule({ line: { name, rule } }: { line: RuleLine }) {
       {t(
         rule === null
           ? words("because.no-rule", { rule: named })
-          : words("because.rule", { rule: named, ...rule }),
+          : words("because.rule", { ...rule, rule: named, origin: saidOrigin(rule.origin, t) }),
       )}
     </p>
   );

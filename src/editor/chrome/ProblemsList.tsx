@@ -10,6 +10,7 @@ import type { PlacedProblem } from "../scene/problemPlaces.ts";
 import { type Words, words } from "../words/say.ts";
 import { PanelFrame } from "./PanelFrame.tsx";
 import { placeWords } from "./placeWords.ts";
+import { useProblemText } from "./useProblemText.ts";
 
 export function ProblemsList() {
   const { problems } = useInView();
@@ -54,6 +55,7 @@ function ProblemItem({ placed }: { placed: PlacedProblem }) {
   const screen = useScreen();
   const { t } = useSpeech();
   const { number, problem } = placed;
+  const textOf = useProblemText();
   const isChosen = screen.problem === number;
   return (
     <li className={isChosen ? "chosen" : ""}>
@@ -66,7 +68,7 @@ function ProblemItem({ placed }: { placed: PlacedProblem }) {
         <span className={`ring ${problem.severity}`}>{number}</span>
         <span className="problem-text">
           <b>{t(titleOf(problem, live, unit))}</b>
-          <span>{problem.message}</span>
+          <span>{textOf(problem.message)}</span>
         </span>
       </button>
     </li>

@@ -4,8 +4,10 @@ import { listed } from "../../plan/document.ts";
 import { useDeskState } from "../desk/useDesk.tsx";
 import { REGION, run } from "../live/actions.ts";
 import { useSaved } from "../live/persist.ts";
+import { chooseLanguage } from "../live/speak.ts";
 import { useBench, useEditorState, useInView, useScreen, useSpeech } from "../live/useWorkbench.tsx";
 import { showUnit } from "../state/editorState.ts";
+import { LANGUAGE_LABEL, LANGUAGE_NAMES, LANGUAGE_TAGS, LANGUAGES } from "../words/catalogues.ts";
 import { words } from "../words/say.ts";
 import { commandTip } from "./commandTip.ts";
 import { Check, RingSign, Sign } from "./icons.tsx";
@@ -19,6 +21,7 @@ export function TopBar() {
       <Scoreboard />
       <ProblemsButton />
       <FindButton />
+      <LanguageChoice />
       <OtherTabs />
       <SavedState />
     </header>
@@ -103,6 +106,29 @@ function FindButton() {
       <span>{t(words("command.find"))}</span>
       <kbd>Ctrl K</kbd>
     </button>
+  );
+}
+
+function LanguageChoice() {
+  const bench = useBench();
+  const { language } = useEditorState().history.doc;
+  return (
+    <select
+      className="language"
+      aria-label={LANGUAGE_LABEL}
+      title={LANGUAGE_LABEL}
+      value={language}
+      onChange={(event) => {
+        const chosen = LANGUAGES.find((each) => each === event.target.value);
+        if (chosen !== undefined) chooseLanguage(bench, chosen);
+      }}
+    >
+      {LANGUAGES.map((each) => (
+        <option key={each} value={each} lang={LANGUAGE_TAGS[each]}>
+          {LANGUAGE_NAMES[each]}
+        </option>
+      ))}
+    </select>
   );
 }
 

@@ -92,7 +92,7 @@ function InHand({ savedAt }: { savedAt: number | null }) {
 
 function Ways() {
   const inUse = useDesk();
-  const { t } = useSpeech();
+  const { speech, t } = useSpeech();
   const beginEmpty = () => {
     const like = inUse.bench.editor.get().history.doc;
     void begin(inUse, emptyProject(like, t(words("project.new"))));
@@ -107,7 +107,7 @@ function Ways() {
       <button type="button" onClick={beginEmpty}>
         {t(words("projects.new"))}
       </button>
-      <button type="button" onClick={() => void begin(inUse, sampleProject())}>
+      <button type="button" onClick={() => void begin(inUse, sampleProject(speech.language))}>
         {t(words("projects.sample"))}
       </button>
       <button type="button" onClick={beginCopy}>

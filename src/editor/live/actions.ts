@@ -23,6 +23,7 @@ import type { View } from "../state/session.ts";
 import type { ToolEvent } from "../tools/protocol.ts";
 import { say, speechOf, words } from "../words/say.ts";
 import { type Screen, withScreen } from "./screen.ts";
+import { chooseLanguage } from "./speak.ts";
 import { inViewOf, type Workbench } from "./workbench.ts";
 
 /** Kept free round the whole plan: the tools on the left, the list of widths on the right, the overall dimensions. */
@@ -172,15 +173,18 @@ function screenCommands(bench: Workbench, screen: Screen): Calls {
     "command.underlay": change({ isUnderlayOpen: !screen.isUnderlayOpen }),
     "command.all-widths": change({ allWidths: !screen.allWidths }),
     "command.theme": change({ theme: screen.shownTheme === "light" ? "dark" : "light" }),
+    "command.speak-en": () => chooseLanguage(bench, "en"),
+    "command.speak-es": () => chooseLanguage(bench, "es"),
+    "command.speak-pt": () => chooseLanguage(bench, "pt"),
     "command.next-region": nextRegion,
   };
 }
 
 // An empty unit, shown at once with the wall in hand.
-function beginUnit({ editor }: Workbench): void {
+function beginUnit({ editor, catalogues }: Workbench): void {
   editor.set((state) => {
     const { language, units } = state.history.doc;
-    const name = say(speechOf(language, {}), words("unit.new"));
+    const name = say(speechOf(language, catalogues.get()), words("unit.new"));
     const edit: Edit = { kind: "add-unit", id: null, name };
     const after = takeStep(state, words("step.new-unit"), [edit], []);
     const made = listed(after.history.doc.units).find(({ id }) => find(units, id) === undefined);

@@ -9,10 +9,12 @@ import { startFillWorker } from "../fillWorker/startWorker.ts";
 import { browserDesk, browserFiles } from "../storage/browser.ts";
 import { type Desk, openDesk } from "../storage/desk.ts";
 import { createFilePort, type FilePort } from "../storage/files.ts";
+import { preferredLanguage } from "../words/catalogues.ts";
 import { changeScreen } from "./actions.ts";
 import { createLiveFill, type FillAsk, QUICK_MS } from "./liveFill.ts";
 import { sampleProject } from "./sample.ts";
 import { firstPaneHeight } from "./screen.ts";
+import { keepSpeaking } from "./speak.ts";
 import { createWorkbench, type Workbench } from "./workbench.ts";
 
 /** What the page is made of. */
@@ -25,7 +27,7 @@ export interface OpenedPage {
 export async function openPage(): Promise<OpenedPage> {
   const [union, { desk, document }] = await Promise.all([
     loadUnion(wasmUrl),
-    openDesk(browserDesk(), sampleProject()),
+    openDesk(browserDesk(), sampleProject(preferredLanguage(navigator.languages))),
   ]);
   const fillNow = (ask: FillAsk) => fillUnit({ ...ask, union });
   const fills = createLiveFill({
@@ -35,6 +37,7 @@ export async function openPage(): Promise<OpenedPage> {
     quick: QUICK_MS,
   });
   const bench = createWorkbench(document, fills);
+  await keepSpeaking(bench, globalThis.document.documentElement);
   changeScreen(bench, { paneHeight: firstPaneHeight(innerHeight) });
   return { bench, desk, files: createFilePort(browserFiles()) };
 }

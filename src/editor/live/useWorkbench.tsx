@@ -43,9 +43,11 @@ export function useInView(): InView {
 
 /** How the page speaks, and a short way to say something. */
 export function useSpeech(): { readonly speech: Speech; readonly t: (said: Words) => string } {
+  const { catalogues } = useBench();
   const { language } = useEditorState().history.doc;
+  const known = useSyncExternalStore(catalogues.subscribe, catalogues.get);
   return useMemo(() => {
-    const speech = speechOf(language, {});
+    const speech = speechOf(language, known);
     return { speech, t: (said) => say(speech, said) };
-  }, [language]);
+  }, [language, known]);
 }

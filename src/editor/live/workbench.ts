@@ -13,6 +13,8 @@ import type { Viewport } from "../scene/viewport.ts";
 import { type EditorState, startEditor, unitInView } from "../state/editorState.ts";
 import type { View } from "../state/session.ts";
 import { createStore, type Store } from "../state/store.ts";
+import { english } from "../words/en.ts";
+import type { Catalogues } from "../words/say.ts";
 import type { FillInView, LiveFill, LiveFillSource } from "./liveFill.ts";
 import { baseOf, type Compared, type Steps, scoresOf, stepsAfter } from "./scores.ts";
 import { type Screen, startScreen } from "./screen.ts";
@@ -33,6 +35,8 @@ export interface Workbench {
   readonly saved: Store<Saved | null>;
   /** Commands that parts of the page carry out themselves, set by those parts while they are there. */
   readonly calls: Map<CommandId, () => void>;
+  /** The words of the languages spoken so far. */
+  readonly catalogues: Store<Catalogues>;
   /** The documents before and after the last step. */
   readonly steps: () => Steps;
 }
@@ -67,6 +71,7 @@ export function createWorkbench(document: PlanDocument, fills: LiveFillSource): 
     focus: createStore<PaneFocus | null>(null),
     saved: createStore<Saved | null>(null),
     calls: new Map(),
+    catalogues: createStore<Catalogues>({ en: english }),
     steps: () => steps,
   };
 }

@@ -143,5 +143,8 @@ export const english = {
 
 export type WordKey = keyof typeof english;
 
+/** What another language gives for a part of the English words: every key of it, and no other. */
+export type Translated<Part> = { readonly [Key in keyof Part]: Phrase };
+
 /** All words in one language. */
-export type Catalogue = { readonly [Key in WordKey]: Phrase };
+export type Catalogue = Translated<typeof english>;

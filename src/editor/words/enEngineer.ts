@@ -113,6 +113,9 @@ export const engineerEnglish = {
   "because.searching": "Trying moves …",
   "because.no-nudge": "No move of up to {most} mm takes it away.",
 
+  "origin.practice": "common practice, no source",
+  "origin.invented": "invented for the demo",
+
   "rule.cornerLeg": "corner leg",
   "rule.narrowUnder": "narrow under",
   "rule.tieRows": "tie rows",

@@ -5,6 +5,9 @@ export const screenEnglish = {
   "command.all-widths": "Widths of all pieces",
   "command.new-unit": "New unit, drawn from nothing",
   "command.theme": "Light or dark",
+  "command.speak-en": "Language: English",
+  "command.speak-es": "Language: Spanish (Español)",
+  "command.speak-pt": "Language: Portuguese (Português)",
 
   "place.wall": "Wall {wall}",
   "place.wall-thick": "Wall {wall}, {thickness} thick",
@@ -90,10 +93,12 @@ export const screenEnglish = {
   "pane.size": "Height of the pane",
 
   "step.new-unit": "begin a unit",
+  "step.language": "change the language",
   "unit.new": "New unit",
 
   "message.fill-broken":
     "This plan could not be filled: a fault of the program, not of yours. The drawing is kept; undo, or go on drawing.",
+  "message.no-words": "The words of this language could not be loaded. Load the page anew.",
   "hint.take": "Type a figure, Tab for the next, Enter to keep",
 
   "name.room": "Name of the room",
