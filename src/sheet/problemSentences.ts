@@ -4,11 +4,13 @@
 // told again where people read them. Values stand in braces. A value that is itself a phrase is listed in PHRASES.
 
 import type { Language } from "../plan/project.ts";
+import { SOFFIT_SENTENCES } from "./soffitSentences.ts";
 
 /** One sentence in all languages, with the same values in each. */
 export type Sentence = Readonly<Record<Language, string>>;
 
 export const SENTENCES: readonly Sentence[] = [
+  ...SOFFIT_SENTENCES,
   {
     en: "{code} weighs {mass} kg, more than one person's limit of {limit} kg: two people lift each of the {count}.",
     es: "{code} pesa {mass} kg, más que el límite de {limit} kg para una persona: dos levantan cada una de las {count}.",

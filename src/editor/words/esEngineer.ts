@@ -193,6 +193,7 @@ export const engineerSpanish: Translated<typeof engineerEnglish> = {
   "kit.column-leg_right": "Ala derecha",
   "kit.column-turn": "Giro",
   "kit.column-least": "Mínimo",
+  "kit.column-class": "Clase",
   "kit.column-greatest": "Máximo",
   "kit.column-value": "Valor",
   "kit.column-unit": "Unidad",

@@ -193,6 +193,7 @@ export const engineerPortuguese: Translated<typeof engineerEnglish> = {
   "kit.column-leg_right": "Aba direita",
   "kit.column-turn": "Giro",
   "kit.column-least": "Mínimo",
+  "kit.column-class": "Classe",
   "kit.column-greatest": "Máximo",
   "kit.column-value": "Valor",
   "kit.column-unit": "Unidade",
