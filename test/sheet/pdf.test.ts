@@ -123,6 +123,28 @@ describe("a PDF of sheets", () => {
     expect(Math.abs((bottom! - top!) * -matrix[3]! * MM - height)).toBeLessThan(0.05);
   });
 
+  it("clips a hatch to its box and nothing behind it", async () => {
+    const hatch: Mark = {
+      kind: "hatch",
+      box: { x: 30, y: 40, width: 12.5, height: 8 },
+      pattern: "lines",
+      pitch: 1.6,
+      weight: 0.5,
+      ink: "ink",
+    };
+    const { document, end } = await read(sheetsToPdf([sheet(hatch, text("after"))], fonts, plain));
+    const { fnArray, argsArray } = await (await document.getPage(1)).getOperatorList();
+    await end();
+    const clip = fnArray.indexOf(OPS.clip);
+    const [left, top, right, bottom]: readonly number[] = argsArray[clip + 1][2];
+    expect([left, top, right, bottom].map((value) => Math.round(value! * 100) / 100)).toEqual([
+      30, 40, 42.5, 48,
+    ]);
+    const undone = fnArray.indexOf(OPS.restore, clip);
+    expect(undone).toBeGreaterThan(clip);
+    expect(fnArray.indexOf(OPS.beginText)).toBeGreaterThan(undone);
+  });
+
   it("is the same bytes each time, and other bytes for another sheet", () => {
     expect(Buffer.compare(sheetsToPdf(sheets, fonts, plain), bytes)).toBe(0);
     const other = sheetsToPdf(sheets.slice(1), fonts, plain);
