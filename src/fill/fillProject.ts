@@ -5,6 +5,7 @@ import type { Kit } from "../kit/kit.ts";
 import type { Pour, Project, Storey, Unit } from "../plan/project.ts";
 import { fillUnit } from "./fillUnit.ts";
 import type { FillDocument, Totals, UnitFill } from "./result.ts";
+import { checkPropLines } from "./soffit/propLines.ts";
 
 /** One unit at one storey, with the pours that cast it. */
 interface Casting {
@@ -18,13 +19,18 @@ interface Casting {
 
 /** The fill of a project. Units in the order of the project, storeys in the order of the pours. */
 export function fillProject(project: Project, kit: Kit, union: Union): FillDocument {
-  const units = project.units.flatMap((unit) =>
-    castingsOf(unit, project).map((casting): UnitFill => {
+  const units = project.units.flatMap((unit) => {
+    const storeys = castingsOf(unit, project).map((casting): UnitFill => {
       const { unit: drawn, storey, prefix, pours, saysStorey } = casting;
       const { fill } = fillUnit({ unit: drawn, storey, kit, union, prefix, fillers: project.fillers });
       return { ...fill, pours, ...(saysStorey ? { storey } : {}) };
-    }),
-  );
+    });
+    return storeys.map((fill, k) => {
+      const below = storeys[k - 1];
+      const astray = below === undefined ? [] : checkPropLines(below.soffits, fill.soffits);
+      return astray.length === 0 ? fill : { ...fill, problems: [...fill.problems, ...astray] };
+    });
+  });
   return {
     format: "panelwright-fill",
     version: 1,

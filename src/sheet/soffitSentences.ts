@@ -64,6 +64,11 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
     pt: "O teto de {room} não é reto nas bordas: {area} m² junto aos painéis de laje são feitos sob medida, sobre apoios que o engenheiro desenha.",
   },
   {
+    en: "In {room} {count} of {total} props do not stand over a prop of the storey below: the engineer decides whether the slab between carries that, or give both storeys one connector and one direction.",
+    es: "En {room} {count} de {total} puntales no quedan sobre un puntal del piso de abajo: el ingeniero decide si la losa intermedia lo soporta, o dé a los dos pisos una misma unión muro-losa y una misma dirección.",
+    pt: "Em {room} {count} de {total} escoras não ficam sobre uma escora do piso de baixo: o engenheiro decide se a laje entre elas o suporta, ou dê aos dois pisos uma mesma junção parede-laje e uma mesma direção.",
+  },
+  {
     en: "Slab {slab} lies along no outside wall: nothing but its own strips carries it; draw its edge on the wall's face if it belongs to one.",
     es: "La losa {slab} no corre junto a ningún muro exterior: solo la llevan sus propias franjas; dibuje su borde sobre la cara del muro si pertenece a uno.",
     pt: "A laje {slab} não corre junto a nenhuma parede externa: só as suas próprias faixas a suportam; desenhe a sua borda na face da parede se pertence a uma.",
