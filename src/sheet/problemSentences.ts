@@ -104,7 +104,7 @@ export const SENTENCES: readonly Sentence[] = [
   {
     en: "Opening {opening} in wall {wall} reaches {head} mm above the floor; the soffit there is at {soffit} mm: lower its head. It is left out of the fill.",
     es: "El vano {opening} del muro {wall} llega a {head} mm sobre el piso; el fondo de losa está allí a {soffit} mm: baje el dintel. No se llena.",
-    pt: "O vão {opening} da parede {wall} chega a {head} mm acima do piso; o fundo da laje está ali a {soffit} mm: abaixe a verga. Não é preenchido.",
+    pt: "O vão {opening} da parede {wall} chega a {head} mm acima do piso; o fundo de laje está ali a {soffit} mm: abaixe a verga. Não é preenchido.",
   },
   {
     en: "Openings {one} and {other} overlap by {by} mm in wall {wall}: move one of them. {gone} is left out of the fill.",

@@ -5,12 +5,12 @@ import type { Language } from "../plan/project.ts";
 export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
   {
     en: "In {room} one row of slab panels reaches from connector to connector: nothing stays under the slab when they are struck; keep them until the slab has its full striking strength, or add a strip.",
-    es: "En {room} una sola fila de paneles de losa va de unión a unión muro-losa: nada queda bajo la losa al retirarlos; déjelos hasta que la losa tenga toda la resistencia de desencofrado, o añada una franja de puntales.",
+    es: "En {room} una sola fila de paneles de losa va de unión a unión muro-losa: nada queda bajo la losa al retirarlos; déjelos hasta que la losa tenga toda la resistencia de desencofrado, o agregue una franja de puntales.",
     pt: "Em {room} uma só fila de painéis de laje vai de junção a junção parede-laje: nada fica sob a laje quando são retirados; mantenha-os até a laje ter toda a resistência de desforma, ou acrescente uma faixa de escoras.",
   },
   {
     en: "In {room} no shoring strip of the kit reaches from one prop to the next: add a longer one to the kit.",
-    es: "En {room} ninguna franja de puntales del kit llega de un puntal al siguiente: añada una más larga al kit.",
+    es: "En {room} ninguna franja de puntales del kit llega de un puntal al siguiente: agregue una más larga al kit.",
     pt: "Em {room} nenhuma faixa de escoras do kit chega de uma escora à seguinte: acrescente uma mais comprida ao kit.",
   },
   {
@@ -25,43 +25,43 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
   },
   {
     en: "The kit has no prop that reaches {height} mm: the soffit of {room} stands on nothing; add one to the kit.",
-    es: "El kit no tiene puntal que llegue a {height} mm: el techo de {room} no se apoya en nada; añada uno al kit.",
-    pt: "O kit não tem escora que chegue a {height} mm: o teto de {room} não se apoia em nada; acrescente uma ao kit.",
+    es: "El kit no tiene puntal que llegue a {height} mm: el fondo de losa de {room} no se apoya en nada; agregue uno al kit.",
+    pt: "O kit não tem escora que chegue a {height} mm: o fundo de laje de {room} não se apoia em nada; acrescente uma ao kit.",
   },
   {
     en: "The kit has no slab panel: the soffits of all rooms stay open; add slab panels to the kit.",
-    es: "El kit no tiene panel de losa: los techos de todos los recintos quedan abiertos; añada paneles de losa al kit.",
-    pt: "O kit não tem painel de laje: os tetos de todos os cômodos ficam abertos; acrescente painéis de laje ao kit.",
+    es: "El kit no tiene panel de losa: el fondo de losa de todos los recintos queda abierto; agregue paneles de losa al kit.",
+    pt: "O kit não tem painel de laje: o fundo de laje de todos os cômodos fica aberto; acrescente painéis de laje ao kit.",
   },
   {
     en: "The kit has no shoring strip: soffits longer than one slab panel stay open; add strips to the kit.",
-    es: "El kit no tiene franja de puntales: los techos más largos que un panel de losa quedan abiertos; añada franjas al kit.",
-    pt: "O kit não tem faixa de escoras: os tetos mais compridos que um painel de laje ficam abertos; acrescente faixas ao kit.",
+    es: "El kit no tiene franja de puntales: los fondos de losa más largos que un panel quedan abiertos; agregue franjas al kit.",
+    pt: "O kit não tem faixa de escoras: os fundos de laje mais compridos que um painel ficam abertos; acrescente faixas ao kit.",
   },
   {
     en: "In the soffit of {room} no slab panels, strips and closure of the kit make up a field of {size} mm: add a size to the kit, move a wall, or plan it as made to measure.",
-    es: "En el techo de {room} ningún conjunto de paneles de losa, franjas y cierre del kit completa un campo de {size} mm: añada un tamaño al kit, mueva un muro, o prevéalo a medida.",
-    pt: "No teto de {room} nenhum conjunto de painéis de laje, faixas e fechamento do kit completa um campo de {size} mm: acrescente um tamanho ao kit, mova uma parede, ou preveja-o sob medida.",
+    es: "En el fondo de losa de {room} ningún conjunto de paneles de losa, franjas y cierre del kit completa un campo de {size} mm: agregue una medida al kit, mueva un muro, o prevéalo a medida.",
+    pt: "No fundo de laje de {room} nenhum conjunto de painéis de laje, faixas e fechamento do kit completa um campo de {size} mm: acrescente uma medida ao kit, mova uma parede, ou preveja-o sob medida.",
   },
   {
     en: "In the soffit of {room} no slab panels, strips and closure of the kit make up a field of {size} mm, and {count} more: add a size to the kit, move a wall, or plan it as made to measure.",
-    es: "En el techo de {room} ningún conjunto de paneles de losa, franjas y cierre del kit completa un campo de {size} mm, y {count} más: añada un tamaño al kit, mueva un muro, o prevéalo a medida.",
-    pt: "No teto de {room} nenhum conjunto de painéis de laje, faixas e fechamento do kit completa um campo de {size} mm, e mais {count}: acrescente um tamanho ao kit, mova uma parede, ou preveja-o sob medida.",
+    es: "En el fondo de losa de {room} ningún conjunto de paneles de losa, franjas y cierre del kit completa un campo de {size} mm, y {count} más: agregue una medida al kit, mueva un muro, o prevéalo a medida.",
+    pt: "No fundo de laje de {room} nenhum conjunto de painéis de laje, faixas e fechamento do kit completa um campo de {size} mm, e mais {count}: acrescente uma medida ao kit, mova uma parede, ou preveja-o sob medida.",
   },
   {
     en: "In the soffit of {room} the connectors by wall {wall} reach over each other: the walls stand too near for their depth; form that place to measure or move a wall.",
-    es: "En el techo de {room} las uniones muro-losa junto al muro {wall} se pisan: los muros están demasiado cerca para su ancho; encofre ese lugar a medida o mueva un muro.",
-    pt: "No teto de {room} as junções parede-laje junto à parede {wall} se sobrepõem: as paredes estão perto demais para a sua largura; forme esse lugar sob medida ou mova uma parede.",
+    es: "En el fondo de losa de {room} las uniones muro-losa junto al muro {wall} se pisan: los muros están demasiado cerca para su ancho; encofre ese lugar a medida o mueva un muro.",
+    pt: "No fundo de laje de {room} as junções parede-laje junto à parede {wall} se sobrepõem: as paredes estão perto demais para a sua largura; forme esse lugar sob medida ou mova uma parede.",
   },
   {
     en: "In {room} the row of connectors is broken: where it is, nothing forms the edge of the soffit.",
-    es: "En {room} la fila de uniones muro-losa se interrumpe: allí nada forma el borde del techo.",
-    pt: "Em {room} a fila de junções parede-laje é interrompida: ali nada forma a borda do teto.",
+    es: "En {room} la fila de uniones muro-losa se interrumpe: allí nada forma el borde del fondo de losa.",
+    pt: "Em {room} a fila de junções parede-laje é interrompida: ali nada forma a borda do fundo de laje.",
   },
   {
     en: "The soffit of {room} is not square at its edges: {area} m² beside the slab panels is made to measure, on supports that the engineer draws.",
-    es: "El techo de {room} no es recto en sus bordes: {area} m² junto a los paneles de losa se hacen a medida, sobre apoyos que dibuja el ingeniero.",
-    pt: "O teto de {room} não é reto nas bordas: {area} m² junto aos painéis de laje são feitos sob medida, sobre apoios que o engenheiro desenha.",
+    es: "El fondo de losa de {room} no es recto en sus bordes: {area} m² junto a los paneles de losa se hacen a medida, sobre apoyos que dibuja el ingeniero.",
+    pt: "O fundo de laje de {room} não é reto nas bordas: {area} m² junto aos painéis de laje são feitos sob medida, sobre apoios que o engenheiro desenha.",
   },
   {
     en: "In {room} {count} of {total} props do not stand over a prop of the storey below: the engineer decides whether the slab between carries that, or give both storeys one connector and one direction.",
@@ -75,7 +75,12 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
   },
   {
     en: "The kit gives no rule propPitch: props stand where panels meet, and nothing limits how far apart; add the rule.",
-    es: "El kit no da la regla propPitch: los puntales van donde se encuentran los paneles y nada limita su separación; añada la regla.",
+    es: "El kit no da la regla propPitch: los puntales van donde se encuentran los paneles y nada limita su separación; agregue la regla.",
     pt: "O kit não dá a regra propPitch: as escoras ficam onde os painéis se encontram e nada limita o seu afastamento; acrescente a regra.",
+  },
+  {
+    en: "In {room} {astray} of {count} props do not stand over a prop of the storey below: the engineer decides whether the slab between carries that, or give both storeys one connector and one direction.",
+    es: "En {room} {astray} de {count} puntales no quedan sobre un puntal del piso de abajo: el ingeniero decide si la losa intermedia lo soporta, o dé a ambos pisos una misma unión muro-losa y una misma dirección.",
+    pt: "Em {room} {astray} de {count} escoras não ficam sobre uma escora do pavimento de baixo: o engenheiro decide se a laje intermediária suporta isso, ou dê aos dois pavimentos a mesma junção parede-laje e a mesma direção.",
   },
 ];
