@@ -1,0 +1,98 @@
+// What the store hands out beside the panels: how much a pour needs, how much is added for loss, what comes back.
+//
+// Spares as a share of the need are common practice, no source: pins 5 %, wedges 8 %, ties and their sleeves 5 %, wall
+// and slab panels 1 % of a size of which 20 or more are needed.
+
+import type { Family } from "../../kit/kit.ts";
+import type { SquareMetre } from "../../units.ts";
+import type { ListItem } from "./listItems.ts";
+
+/** In the order of the schedule. */
+const ACCESSORIES: readonly Family[] = [
+  "pin",
+  "wedge",
+  "tie",
+  "tie-sleeve",
+  "wall-bracket",
+  "alignment-ledger",
+  "brace",
+  "opening-brace",
+  "facade-aligner",
+  "prop",
+  "shoring-strip",
+];
+
+const SPARE_PERCENT: { readonly [F in Family]?: number } = {
+  pin: 5,
+  wedge: 8,
+  tie: 5,
+  "tie-sleeve": 5,
+  "wall-panel": 1,
+  "slab-panel": 1,
+};
+
+const PANELS: readonly Family[] = ["wall-panel", "slab-panel"];
+/** Sizes of which fewer are needed have no spare. */
+const LEAST_FOR_SPARE_PANEL = 20;
+
+export interface AccessoryRow {
+  readonly item: ListItem;
+  readonly needed: number;
+  /** null = none is added. */
+  readonly sparePercent: number | null;
+  readonly spare: number;
+  /** Needed and spare together; of panels, which have gone out with their bundles, the spare alone. */
+  readonly issue: number;
+  /** Stays in the concrete: nothing comes back. */
+  readonly isConsumed: boolean;
+}
+
+export interface AccessorySchedule {
+  readonly rows: readonly AccessoryRow[];
+  readonly sparePanels: readonly AccessoryRow[];
+}
+
+export function accessorySchedule(items: readonly ListItem[]): AccessorySchedule {
+  const ofFamily = (family: Family) => items.filter((item) => item.family === family);
+  return {
+    rows: ACCESSORIES.flatMap(ofFamily).map((item) => rowOf(item, "with-need")),
+    sparePanels: PANELS.flatMap(ofFamily)
+      .filter(({ quantity }) => quantity >= LEAST_FOR_SPARE_PANEL)
+      .map((item) => rowOf(item, "spare-alone")),
+  };
+}
+
+function rowOf(item: ListItem, issued: "with-need" | "spare-alone"): AccessoryRow {
+  const sparePercent = SPARE_PERCENT[item.family] ?? null;
+  const spare = sparePercent === null ? 0 : Math.ceil((item.quantity * sparePercent) / 100);
+  return {
+    item,
+    needed: item.quantity,
+    sparePercent,
+    spare,
+    issue: spare + (issued === "with-need" ? item.quantity : 0),
+    isConsumed: item.family === "tie-sleeve",
+  };
+}
+
+/** Forms that one litre of release agent covers, wiped thin. Common practice, no source. */
+export const AGENT_AREA: SquareMetre = 35;
+
+export interface Consumables {
+  /** All concrete the forms touch, m². */
+  readonly area: SquareMetre;
+  /** Release agent for one pour, whole litres. */
+  readonly agent: number;
+  /** Sleeves for one pour, spares included. */
+  readonly sleeves: number;
+}
+
+export function consumablesOf(items: readonly ListItem[], schedule: AccessorySchedule): Consumables {
+  const area = items.reduce((sum, item) => sum + item.area, 0);
+  const sleeves = schedule.rows.filter(({ isConsumed }) => isConsumed);
+  return {
+    area,
+    agent: Math.ceil(area / AGENT_AREA),
+    sleeves: sleeves.reduce((sum, { issue }) => sum + issue, 0),
+  };
+}
