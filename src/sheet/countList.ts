@@ -137,7 +137,7 @@ function nameMarks(
 }
 
 /** The piece as it looks on the wall, in a box of one size for all. */
-function symbolMarks(row: CountRow, box: Box): readonly Mark[] {
+export function symbolMarks(row: CountRow, box: Box): readonly Mark[] {
   const x = box.x + box.width / 2;
   const y = box.y + box.height / 2;
   const sized = (width: number, height: number): Box => ({

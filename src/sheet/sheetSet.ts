@@ -11,6 +11,9 @@ import type { Union } from "../geom/union.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project, Unit } from "../plan/project.ts";
 import { type SheetFields, type SheetInfo, sheetInfoOf } from "./info.ts";
+import { accessorySheets } from "./lists/accessorySheet.ts";
+import { billSheets } from "./lists/billSheet.ts";
+import { packingSheets } from "./lists/packingSheet.ts";
 import type { Sheet } from "./mark.ts";
 import { filePart } from "./plainText.ts";
 import { roomSheets } from "./roomSheet.ts";
@@ -39,6 +42,9 @@ export interface SheetSet {
 /** Every kind of sheet in the order in which they are bound. */
 const KINDS: readonly ((source: SheetSource) => readonly Sheet[])[] = [
   ({ fill, info }) => roomSheets(fill, info),
+  ({ fill, info }) => billSheets(fill, info),
+  ({ fill, info }) => packingSheets(fill, info),
+  ({ fill, info }) => accessorySheets(fill, info),
 ];
 
 /** The sheets of one entry and hand. Their names are unique among those of their unit in this hand. */

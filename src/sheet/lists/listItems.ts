@@ -33,6 +33,11 @@ export interface ListItem {
   readonly byPlace: readonly number[];
 }
 
+/** Ties and what goes with the joints are counted apart from the pieces that have a place of their own. */
+export function isCountedApart(family: Family): boolean {
+  return family === "tie" || family === "tie-sleeve" || family === "pin" || family === "wedge";
+}
+
 /** The pieces of one line that read alike. */
 interface Alike {
   readonly size: string;
@@ -54,7 +59,7 @@ export function listItems(unit: UnitFill, info: SheetInfo): readonly ListItem[] 
     .flatMap((line) => {
       const piece = known.get(line.code);
       const mass = piece?.mass ?? line.mass / line.quantity;
-      const groups = alike(byCode.get(line.code) ?? [], piece?.size);
+      const groups = alike(byCode.get(line.code) ?? [], piece?.size ?? cutSize(line.code, known));
       return shared(line, groups, places).map(({ size, pieces, quantity, area, byPlace }): ListItem => {
         const { code, family } = line;
         // What the kit gives no size can be set to any: the places it stands at say nothing about it.
@@ -77,12 +82,14 @@ function compareItems(a: ListItem, b: ListItem): number {
   );
 }
 
-/** What is made to measure reads by its own measure, everything else as the kit has it, if the kit has it. */
+/** A closure strip reads by its own measure, everything else as the kit has it, if the kit has it. */
 function alike(pieces: readonly PlacedPiece[], kitSize: string | undefined): readonly Alike[] {
   const groups = new Map<string, Alike>();
   for (const piece of pieces) {
     const own = piece.height === 0 ? `${piece.width}` : `${piece.width} × ${piece.height}`;
-    const size = piece.isMade ? own : (kitSize ?? (piece.width === 0 ? "" : own));
+    const isStrip = piece.family === "closure-strip";
+    const size =
+      isStrip || (piece.isMade && kitSize === undefined) ? own : (kitSize ?? (piece.width === 0 ? "" : own));
     const group = groups.get(size) ?? { size, pieces: [] };
     group.pieces.push(piece);
     groups.set(size, group);
@@ -91,6 +98,17 @@ function alike(pieces: readonly PlacedPiece[], kitSize: string | undefined): rea
   return groups.size === 0
     ? [{ size: kitSize ?? "", pieces: [] }]
     : [...groups.values()].sort((a, b) => groupSize(b) - groupSize(a) || (a.size < b.size ? -1 : 1));
+}
+
+/**
+ * The size of a piece that is cut from one of the kit, "150 × 150 × 1000" from "150 × 150 × 1200": its code is that of
+ * the whole piece, a stroke and its length, and the kit says the length last. Undefined for any other code.
+ */
+function cutSize(code: string, known: ReadonlyMap<string, { readonly size: string }>): string | undefined {
+  const stroke = code.lastIndexOf("/");
+  const whole = stroke < 0 ? undefined : known.get(code.slice(0, stroke))?.size;
+  const length = code.slice(stroke + 1);
+  return whole === undefined || !/^\d+$/.test(length) ? undefined : whole.replace(/\d+$/, length);
 }
 
 interface Share extends Alike {

@@ -1,0 +1,133 @@
+// Puts sections of rows into columns and pages: a section goes on in the next column under its own heading, said to be
+// continued, and no heading stands alone at the foot of a column. Short sections are not torn apart at all.
+
+import type { Box } from "../box.ts";
+import type { Mark } from "../mark.ts";
+
+/** A piece of a column of its own height. */
+export interface Strip {
+  readonly height: number;
+  /** Its marks in a box of the column's width and its own height. */
+  readonly draw: (box: Box) => readonly Mark[];
+}
+
+export interface Section {
+  readonly head: (isContinued: boolean) => Strip;
+  readonly rows: readonly Strip[];
+  /** Rather begins a column than goes on in the next one, as long as it takes less than half a column. */
+  readonly isWhole?: boolean;
+}
+
+/** Free paper between two sections of a column, mm. */
+const SECTION_GAP = 2.4;
+
+export interface Columns {
+  /** The columns of a page, from left to right; the first page may have less paper than the rest. */
+  readonly boxes: (page: number) => readonly Box[];
+  /** What stands over a column that holds anything. */
+  readonly head?: (box: Box) => readonly Mark[];
+}
+
+/** Marks of each page, for each pitch of rows in turn until no other needs fewer pages; the first of equals. */
+export function fewestPages(
+  pitches: readonly number[],
+  lay: (pitch: number) => readonly (readonly Mark[])[],
+): readonly (readonly Mark[])[] {
+  return pitches.map(lay).reduce((best, pages) => (pages.length < best.length ? pages : best));
+}
+
+/** How far a flow has come: the next row to be placed. */
+interface Cursor {
+  readonly section: number;
+  readonly row: number;
+}
+
+/**
+ * Marks of each page, one page at least. On the last page the columns end as level as the rows allow. A row that no
+ * column can hold is placed all the same.
+ */
+export function flowed(sections: readonly Section[], columns: Columns): readonly (readonly Mark[])[] {
+  const pages: (readonly Mark[])[] = [];
+  let at: Cursor = { section: 0, row: 0 };
+  do {
+    const boxes = columns.boxes(pages.length);
+    const full = filledPage(sections, at, boxes);
+    const page = full.end.section < sections.length ? full : levelled(sections, at, boxes);
+    const used = boxes.slice(0, page.columns);
+    pages.push([...(columns.head === undefined ? [] : used.flatMap(columns.head)), ...page.marks]);
+    at = page.end;
+  } while (at.section < sections.length);
+  return pages;
+}
+
+interface Filled {
+  readonly marks: readonly Mark[];
+  readonly end: Cursor;
+  /** Something is taller than the column that it stands in. */
+  readonly isForced: boolean;
+}
+
+interface FilledPage extends Filled {
+  /** How many of the columns hold anything. */
+  readonly columns: number;
+}
+
+/** The shortest columns that hold all that is left. */
+function levelled(sections: readonly Section[], from: Cursor, boxes: readonly Box[]): FilledPage {
+  const tallest = Math.max(...boxes.map(({ height }) => height));
+  for (let height = LEVEL_STEP; height < tallest; height += LEVEL_STEP) {
+    const low = boxes.map((box) => ({ ...box, height: Math.min(box.height, height) }));
+    const page = filledPage(sections, from, low);
+    if (page.end.section >= sections.length && !page.isForced) return page;
+  }
+  return filledPage(sections, from, boxes);
+}
+
+const LEVEL_STEP = 4;
+
+function filledPage(sections: readonly Section[], from: Cursor, boxes: readonly Box[]): FilledPage {
+  const marks: Mark[] = [];
+  let at = from;
+  let isForced = false;
+  let columns = 0;
+  for (const box of boxes) {
+    if (at.section >= sections.length) break;
+    const column = filledColumn(sections, at, box);
+    marks.push(...column.marks);
+    at = column.end;
+    isForced ||= column.isForced;
+    columns += 1;
+  }
+  return { marks, end: at, isForced, columns };
+}
+
+function filledColumn(sections: readonly Section[], from: Cursor, box: Box): Filled {
+  const marks: Mark[] = [];
+  const foot = box.y + box.height;
+  let y = box.y;
+  let { section, row } = from;
+  let isForced = false;
+  while (section < sections.length) {
+    const { head, rows, isWhole } = sections[section]!;
+    const heading = head(row > 0);
+    const top = y === box.y ? y : y + SECTION_GAP;
+    const all = rows.slice(row).reduce((sum, { height }) => sum + height, 0);
+    const keepsWhole = isWhole === true && heading.height + all < box.height / 2;
+    const first = keepsWhole ? all : (rows[row]?.height ?? 0);
+    if (top + heading.height + first > foot) {
+      if (y > box.y) return { marks, end: { section, row }, isForced };
+      isForced = true;
+    }
+    marks.push(...heading.draw({ x: box.x, y: top, width: box.width, height: heading.height }));
+    y = top + heading.height;
+    for (let placed = 0; row < rows.length; row++, placed++) {
+      const strip = rows[row]!;
+      if (placed > 0 && y + strip.height > foot) return { marks, end: { section, row }, isForced };
+      marks.push(...strip.draw({ x: box.x, y, width: box.width, height: strip.height }));
+      y += strip.height;
+    }
+    section += 1;
+    row = 0;
+  }
+  return { marks, end: { section, row }, isForced };
+}

@@ -1,0 +1,123 @@
+// One line of a list as people look for it: the piece as it is drawn on the wall, its size, and its code.
+
+import type { Box } from "../box.ts";
+import { symbolMarks } from "../countList.ts";
+import { cutToWidth, textWidth } from "../lettering.ts";
+import type { Mark } from "../mark.ts";
+import { FINE, OUTLINE, pieceMarks } from "../pieceMark.ts";
+import { plainText } from "../plainText.ts";
+import type { ListItem } from "./listItems.ts";
+import { SMALL, SMALL_STRONG, STRONG, textLine } from "./listText.ts";
+import type { ListWords } from "./listWords.ts";
+
+/** Heights of a row; the lower ones are taken where they save a page. */
+export const ROWS: readonly number[] = [5.6, 5.2, 4.8];
+/** Height of a symbol and side of a box to tick. */
+export const TICK = 4.2;
+const SYMBOL_WIDTH = 7;
+/** Where the text of a row begins, from the left edge of its column. */
+const TEXT_START = 8.6;
+const WORD_GAP = 1.6;
+
+/**
+ * Symbol, size and code in a row; `room` is what is free from the left edge on. Behind the code stands the first of
+ * `more` for which there is paper.
+ */
+export function itemMarks(item: ListItem, box: Box, room: number, more: readonly string[]): readonly Mark[] {
+  const middle = box.y + box.height / 2;
+  const symbol = { x: box.x + 0.3, y: middle - TICK / 2, width: SYMBOL_WIDTH, height: TICK };
+  return [
+    ...itemSymbol(item, symbol),
+    ...nameMarks(item, { x: box.x + TEXT_START, middle, room: room - TEXT_START }, more),
+  ];
+}
+
+/** The size large and the code small; where the kit gives no size, or they leave no room for it, the code alone. */
+function nameMarks(
+  item: ListItem,
+  at: { readonly x: number; readonly middle: number; readonly room: number },
+  more: readonly string[],
+): readonly Mark[] {
+  const code = plainText(item.code);
+  const behind = [...more.filter((text) => text !== "").map((text) => [text]), []];
+  const tails = item.size === "" ? behind : behind.map((text) => [code, ...text]);
+  const name = item.size === "" ? code : item.size;
+  for (const lettering of [STRONG, SMALL_STRONG]) {
+    for (const tail of tails) {
+      const text = tail.join(", ");
+      const used = textWidth(name, lettering) + WORD_GAP;
+      if (used + textWidth(text, SMALL) > at.room) continue;
+      return [
+        ...textLine(name, lettering, { x: at.x, y: at.middle + lettering.height / 2 }),
+        ...textLine(text, SMALL, { x: at.x + used, y: at.middle + 1.6, ink: "soft" }),
+      ];
+    }
+  }
+  // Whatever else is lost, the code by which the piece is marked is not.
+  const shown = cutToWidth(code, at.room, SMALL_STRONG);
+  return textLine(shown, SMALL_STRONG, { x: at.x, y: at.middle + 1.25 });
+}
+
+/** What the lists show of pieces that stand on no wall; everything else looks as it does on a room sheet. */
+function itemSymbol(item: ListItem, box: Box): readonly Mark[] {
+  const x = box.x + box.width / 2;
+  const y = box.y + box.height / 2;
+  switch (item.family) {
+    case "pin":
+      return [
+        { kind: "line", from: [x - 3, y], to: [x + 3, y], stroke: { weight: 0.7, ink: "ink" } },
+        { kind: "line", from: [x - 3, y - 1.3], to: [x - 3, y + 1.3], stroke: { weight: 1, ink: "ink" } },
+      ];
+    case "wedge":
+      return [
+        {
+          kind: "polygon",
+          points: [
+            [x - 3.2, y - 0.9],
+            [x + 3.2, y - 0.3],
+            [x + 3.2, y + 0.3],
+            [x - 3.2, y + 0.9],
+          ],
+          fill: "ink",
+        },
+      ];
+    case "tie-sleeve":
+      return [
+        { kind: "rect", box: { x: x - 3, y: y - 0.8, width: 6, height: 1.6 }, fill: "paper", stroke: FINE },
+        { kind: "line", from: [x - 3, y], to: [x + 3, y], stroke: { weight: 0.13, ink: "ink" } },
+      ];
+    case "prop":
+      return [
+        { kind: "circle", centre: [x, y], radius: 1.9, fill: "paper", stroke: OUTLINE },
+        { kind: "line", from: [x - 1.3, y - 1.3], to: [x + 1.3, y + 1.3], stroke: FINE },
+        { kind: "line", from: [x - 1.3, y + 1.3], to: [x + 1.3, y - 1.3], stroke: FINE },
+      ];
+    case "slab-panel": {
+      const [width, height] = [Math.min(7, item.width / 171), Math.min(TICK, item.height / 143)];
+      const [wide, tall] = [Math.max(1.4, width), Math.max(1.4, height)];
+      return pieceMarks(item.look, { x: x - wide / 2, y: y - tall / 2, width: wide, height: tall });
+    }
+    default:
+      return symbolMarks({ ...item, isMade: item.kind === "made", isOwn: true }, box);
+  }
+}
+
+/** What kind of piece it is, where that says something; the fuller answer first. */
+export function kindWords({ kind }: ListItem, words: ListWords): readonly string[] {
+  switch (kind) {
+    case "standard":
+      return [words.standard];
+    case "filler":
+      return [words.filler];
+    case "zone":
+      return [words.zone];
+    case "filler-and-zone":
+      return [`${words.filler}, ${words.zone}`, words.filler];
+    case "made":
+      return [words.made];
+    case "plain":
+      return [];
+    default:
+      return kind satisfies never;
+  }
+}
