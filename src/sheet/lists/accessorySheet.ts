@@ -29,9 +29,9 @@ import { LIST_WORDS } from "./words.ts";
 const ROWS: readonly number[] = [6.8, 6.3, 5.8];
 const HEAD = 7.4;
 /** Where the family's name ends and the piece begins, from the left edge. */
-const ITEM_START = 44;
+const ITEM_START = 52;
 /** Right ends of the figures and left edges of the fields, from the right edge. */
-const ENDS = { needed: 121, percent: 107, spare: 94, issue: 76 } as const;
+const ENDS = { needed: 126, percent: 112, spare: 94, issue: 76 } as const;
 const FIELD_WIDTH = 22.5;
 const FIELDS = [71.5, 47, 22.5] as const;
 const NUMBER_ROOM = 14;
@@ -179,6 +179,10 @@ function fieldMarks(x: number, row: Box, isClosed: boolean, words: ListWords): r
   ];
 }
 
+/** Parts of the width for the three texts, by their lengths, and the gap behind the first two. */
+const SHARES = [0.36, 0.4, 0.24] as const;
+const TEXT_GAP = 6;
+
 /** Three texts side by side under one heading. */
 function consumablesSection(items: readonly ListItem[], schedule: AccessorySchedule, given: Given): Section {
   const { info, words, width } = given;
@@ -194,8 +198,12 @@ function consumablesSection(items: readonly ListItem[], schedule: AccessorySched
     ],
   ] as const;
   const drawAll = (box: Box) =>
-    columnsOf(box, texts.length, 6).map((column, index) => {
-      const [title, text] = texts[index]!;
+    texts.map(([title, text], index) => {
+      const column = {
+        x: box.x + SHARES.slice(0, index).reduce((sum, share) => sum + share * box.width, 0),
+        y: box.y,
+        width: SHARES[index]! * box.width - (index < texts.length - 1 ? TEXT_GAP : 0),
+      };
       const head = textBlock(title, STRONG, { x: column.x, top: column.y + 2, width: column.width });
       const body = textBlock(text, PLAIN, {
         x: column.x,

@@ -139,11 +139,7 @@ function familySection(items: readonly ListItem[], row: number, info: SheetInfo,
 function sumMarks(sums: Partial<Sums>, right: number, y: number): readonly Mark[] {
   const sum = (text: string | undefined, end: number) =>
     textLine(text ?? "", STRONG, { x: right - end, y, anchor: "end" });
-  return [
-    ...sum(sums.quantity, ENDS.quantity),
-    ...sum(sums.mass, ENDS.mass),
-    ...sum(sums.area, ENDS.area),
-  ];
+  return [...sum(sums.quantity, ENDS.quantity), ...sum(sums.mass, ENDS.mass), ...sum(sums.area, ENDS.area)];
 }
 
 function itemStrip(item: ListItem, row: number, info: SheetInfo, words: ListWords): Strip {

@@ -28,12 +28,12 @@ export interface Columns {
   readonly head?: (box: Box) => readonly Mark[];
 }
 
-/** Marks of each page, for each pitch of rows in turn until no other needs fewer pages; the first of equals. */
-export function fewestPages(
-  pitches: readonly number[],
-  lay: (pitch: number) => readonly (readonly Mark[])[],
+/** The pages laid out in the way that takes the fewest of them; the first of equals. */
+export function fewestPages<Way>(
+  ways: readonly Way[],
+  lay: (way: Way) => readonly (readonly Mark[])[],
 ): readonly (readonly Mark[])[] {
-  return pitches.map(lay).reduce((best, pages) => (pages.length < best.length ? pages : best));
+  return ways.map(lay).reduce((best, pages) => (pages.length < best.length ? pages : best));
 }
 
 /** How far a flow has come: the next row to be placed. */
@@ -51,7 +51,7 @@ export function flowed(sections: readonly Section[], columns: Columns): readonly
   let at: Cursor = { section: 0, row: 0 };
   do {
     const boxes = columns.boxes(pages.length);
-    const full = filledPage(sections, at, boxes);
+    const full = filledPage(sections, at, boxes, tallestOf(boxes));
     const page = full.end.section < sections.length ? full : levelled(sections, at, boxes);
     const used = boxes.slice(0, page.columns);
     pages.push([...(columns.head === undefined ? [] : used.flatMap(columns.head)), ...page.marks]);
@@ -74,25 +74,35 @@ interface FilledPage extends Filled {
 
 /** The shortest columns that hold all that is left. */
 function levelled(sections: readonly Section[], from: Cursor, boxes: readonly Box[]): FilledPage {
-  const tallest = Math.max(...boxes.map(({ height }) => height));
+  const tallest = tallestOf(boxes);
   for (let height = LEVEL_STEP; height < tallest; height += LEVEL_STEP) {
     const low = boxes.map((box) => ({ ...box, height: Math.min(box.height, height) }));
-    const page = filledPage(sections, from, low);
+    const page = filledPage(sections, from, low, tallest);
     if (page.end.section >= sections.length && !page.isForced) return page;
   }
-  return filledPage(sections, from, boxes);
+  return filledPage(sections, from, boxes, tallest);
 }
 
 const LEVEL_STEP = 4;
 
-function filledPage(sections: readonly Section[], from: Cursor, boxes: readonly Box[]): FilledPage {
+function tallestOf(boxes: readonly Box[]): number {
+  return Math.max(...boxes.map(({ height }) => height));
+}
+
+/** @param tallest - height of a column before it is shortened */
+function filledPage(
+  sections: readonly Section[],
+  from: Cursor,
+  boxes: readonly Box[],
+  tallest: number,
+): FilledPage {
   const marks: Mark[] = [];
   let at = from;
   let isForced = false;
   let columns = 0;
   for (const box of boxes) {
     if (at.section >= sections.length) break;
-    const column = filledColumn(sections, at, box);
+    const column = filledColumn(sections, at, box, tallest / 2);
     marks.push(...column.marks);
     at = column.end;
     isForced ||= column.isForced;
@@ -101,7 +111,8 @@ function filledPage(sections: readonly Section[], from: Cursor, boxes: readonly 
   return { marks, end: at, isForced, columns };
 }
 
-function filledColumn(sections: readonly Section[], from: Cursor, box: Box): Filled {
+/** @param wholeUnder - height under which a section that is whole is not torn */
+function filledColumn(sections: readonly Section[], from: Cursor, box: Box, wholeUnder: number): Filled {
   const marks: Mark[] = [];
   const foot = box.y + box.height;
   let y = box.y;
@@ -112,7 +123,7 @@ function filledColumn(sections: readonly Section[], from: Cursor, box: Box): Fil
     const heading = head(row > 0);
     const top = y === box.y ? y : y + SECTION_GAP;
     const all = rows.slice(row).reduce((sum, { height }) => sum + height, 0);
-    const keepsWhole = isWhole === true && heading.height + all < box.height / 2;
+    const keepsWhole = isWhole === true && heading.height + all < wholeUnder;
     const first = keepsWhole ? all : (rows[row]?.height ?? 0);
     if (top + heading.height + first > foot) {
       if (y > box.y) return { marks, end: { section, row }, isForced };

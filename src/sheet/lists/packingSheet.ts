@@ -7,7 +7,7 @@
 import type { UnitFill } from "../../fill/result.ts";
 import type { Box } from "../box.ts";
 import type { SheetInfo } from "../info.ts";
-import { textWidth, wrapped } from "../lettering.ts";
+import { textWidth } from "../lettering.ts";
 import type { Mark, Sheet } from "../mark.ts";
 import { OUTLINE } from "../pieceMark.ts";
 import { plainText } from "../plainText.ts";
@@ -29,7 +29,7 @@ const LABELS = 4;
 /** Left edges of the two boxes and right end of the number, from the right edge of a column. */
 const BOXES = [10.6, 4.4] as const;
 const NUMBER_END = 12.6;
-const NUMBER_ROOM = 11;
+const NUMBER_ROOM = 12.5;
 /** Number and title of a bundle, and the pitch of the lines of its rooms. */
 const TITLE = 8.8;
 const LINE = 4;
@@ -72,10 +72,11 @@ export function packingSheets(unit: UnitFill, info: SheetInfo): readonly Sheet[]
       height: box.height - LABELS,
     }));
   const columnWidth = boxes(0)[0]!.width;
-  const pages = fewestPages(ROWS, (row) => {
-    const sections = bundles.map((bundle) =>
-      bundleSection(bundle, { info, words, places, columnWidth, row }),
-    );
+  // Bundles are torn apart only where that saves a page that lower rows do not.
+  const ways = [true, false].flatMap((isWhole) => ROWS.map((row) => ({ isWhole, row })));
+  const pages = fewestPages(ways, ({ isWhole, row }) => {
+    const drawn = { info, words, places, columnWidth, row };
+    const sections = bundles.map((bundle) => ({ ...bundleSection(bundle, drawn), isWhole }));
     return flowed(sections, { boxes, head: (box) => tickLabels(box, words) });
   }).map((marks, page) => (page === 0 ? [...strip.marks, ...order.marks, ...marks] : marks));
   const name = plainText(info.unitName);
@@ -101,15 +102,16 @@ function orderMarks(
 
 function tickLabels(box: Box, words: ListWords): readonly Mark[] {
   const right = box.x + box.width;
-  // Two short words over boxes 6 apart: each to its own side, so that the longer ones of a language have room.
+  // Over boxes 6 apart the words of some languages are wider than that: the first one ends before the second.
+  const end = right - Math.max(BOXES[1] + 1.8, textWidth(words.back, SMALL) + 1.8);
   return [
-    ...textLine(words.out, SMALL, { x: right - BOXES[1] - 2, y: box.y - 1, anchor: "end", ink: "soft" }),
+    ...textLine(words.out, SMALL, { x: end, y: box.y - 1, anchor: "end", ink: "soft" }),
     ...textLine(words.back, SMALL, { x: right, y: box.y - 1, anchor: "end", ink: "soft" }),
   ];
 }
 
 function bundleSection(bundle: Bundle, drawn: Drawn): Section {
-  const rooms = wrapped(targetText(bundle, drawn), drawn.columnWidth, SMALL).slice(0, MOST_LINES);
+  const rooms = targetLines(targetsOf(bundle, drawn), drawn.columnWidth);
   const over = bundle.isOver ? drawn.words.overLimit(figure(BUNDLE_MASS, 0, drawn.info.language)) : "";
   const lines = [...(over === "" ? [] : [over]), ...rooms];
   return {
@@ -128,7 +130,6 @@ function bundleSection(bundle: Bundle, drawn: Drawn): Section {
       ],
     }),
     rows: bundle.rows.map((row) => rowStrip(row, bundle, drawn)),
-    isWhole: true,
   };
 }
 
@@ -141,10 +142,11 @@ function titleMarks(bundle: Bundle, box: Box, isContinued: boolean, drawn: Drawn
   const mass = `${measure(bundle.mass, info.language)} kg`;
   const end = right - (isContinued ? 0 : textWidth(mass, STRONG) + 2);
   const start = plate.x + plate.width + 2;
-  const measure = bundle.height === null ? "" : ` ${bundle.height}`;
+  const height = bundle.height === null ? "" : ` ${bundle.height}`;
   const name = words.families[bundle.family];
   const varied = bundle.height === null && bundle.rows.length > 1 ? `, ${words.various}` : "";
-  const title = isContinued ? `${name}${measure}, ${words.continued}` : `${name}${measure}${varied}`;
+  const wishes = isContinued ? [`${name}${height}, ${words.continued}`] : [`${name}${height}${varied}`, name];
+  const title = wishes.find((text) => textWidth(text, STRONG) <= end - start) ?? wishes.at(-1)!;
   return [
     { kind: "rect", box: plate, fill: "ink" },
     ...textLine(number, LARGE, {
@@ -158,15 +160,26 @@ function titleMarks(bundle: Bundle, box: Box, isContinued: boolean, drawn: Drawn
   ];
 }
 
-/** Where the bundle goes: "Kitchen: 12, Hall: 8"; one place alone needs no number. */
-function targetText(bundle: Bundle, { words, places, info }: Drawn): string {
+/** Where the bundle goes: "Kitchen: 12", "Hall: 8"; one place alone needs no number. */
+function targetsOf(bundle: Bundle, { words, places, info }: Drawn): readonly string[] {
   const shares = places.flatMap((place, index) => {
     const count = bundle.rows.reduce((sum, { byPlace }) => sum + byPlace[index]!, 0);
     return count === 0 ? [] : [{ name: placeName(place, words), count }];
   });
   return shares.length === 1
-    ? shares[0]!.name
-    : shares.map(({ name, count }) => `${name}:\u00a0${figure(count, 0, info.language)}`).join(", ");
+    ? [shares[0]!.name]
+    : shares.map(({ name, count }) => `${name}: ${figure(count, 0, info.language)}`);
+}
+
+/** As many on a line as fit, none broken in two; what is left over after the last line is said to be. */
+function targetLines(targets: readonly string[], width: number): readonly string[] {
+  const lines: string[] = [];
+  for (const target of targets) {
+    const longer = lines.length === 0 ? target : `${lines.at(-1)}, ${target}`;
+    if (lines.length > 0 && textWidth(longer, SMALL) <= width) lines[lines.length - 1] = longer;
+    else lines.push(target);
+  }
+  return lines.length <= MOST_LINES ? lines : [...lines.slice(0, MOST_LINES - 1), "…"];
 }
 
 function placeName({ kind, name }: Place, words: ListWords): string {

@@ -52,7 +52,7 @@ export const LIST_WORDS_ES: ListWords = {
   zone: "en esquinas",
   made: "a medida",
 
-  quantity: "cantidad",
+  quantity: "cant.",
   each: "kg c/u",
   total: "Total",
   onePour:

@@ -52,7 +52,7 @@ export const LIST_WORDS_PT: ListWords = {
   zone: "nos cantos",
   made: "sob medida",
 
-  quantity: "quantidade",
+  quantity: "qtd.",
   each: "kg cada",
   total: "Total",
   onePour:
