@@ -23,9 +23,17 @@ export interface Made {
   readonly kit: Kit;
 }
 
+/** A table for a spreadsheet, with the name of its file. */
+interface Table {
+  readonly name: string;
+  readonly text: string;
+}
+
 export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
+  /** What lies beside the sheets: bill, packing list, accessories. */
+  readonly tables: (made: Made) => readonly Table[];
   readonly sheets: (made: Made, fields?: SheetFields) => Promise<readonly PrintedSet[]>;
 }

@@ -28,7 +28,8 @@ const FILL: CommandUsage = {
     {
       name: "out",
       value: "DIR",
-      meaning: "also write bill.csv and one SVG file per sheet into this folder; it is made if it is missing",
+      meaning:
+        "also write bill.csv, packing.csv, accessories.csv and one SVG file per sheet into this folder; it is made if it is missing",
     },
     { name: "json", value: "FILE", meaning: "write the result here instead of to standard output" },
   ],
@@ -55,7 +56,7 @@ const SHEETS: CommandUsage = {
       name: "out",
       value: "DIR",
       meaning:
-        "write the sheets and sheets.csv, the list of their codes, into this folder; it is made if missing",
+        "write the sheets, sheets.csv (their codes) and the lists as CSV into this folder; it is made if missing",
       isRequired: true,
     },
     {

@@ -2,7 +2,6 @@
 //
 // Everything is made in memory before the first byte is written, so an error on the way leaves nothing behind.
 
-import { billCsv } from "../../fill/billCsv.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
 import { sheetToSvg } from "../../sheet/svg.ts";
 import { fileNames } from "../fileNames.ts";
@@ -45,7 +44,7 @@ async function printed(made: Made, tools: FillTools): Promise<readonly OutputFil
     ".svg",
   );
   return [
-    { path: "bill.csv", content: billCsv(made.fill, made.kit) },
+    ...tools.tables(made).map(({ name, text }) => ({ path: name, content: text })),
     ...sheets.map((sheet, index) => ({ path: names[index]!, content: sheetToSvg(sheet) })),
   ];
 }

@@ -34,8 +34,9 @@ export async function runSheets(request: SheetsRequest, io: Io, tools: FillTools
   if (made.status === "failed") return stop(io, made.message);
   const sets = await tools.sheets(made.value, { paper: request.paper, date: request.date });
   const files = await sheetFiles(sets, made.value, request, tools);
+  const tables = tools.tables(made.value).map(({ name, text }) => ({ path: name, content: text }));
   const outputs = placed(
-    files.map((file) => ({ ...file, path: io.join(request.out, file.path) })),
+    [...tables, ...files].map((file) => ({ ...file, path: io.join(request.out, file.path) })),
     request.project,
     io,
     "two sheets",

@@ -32,7 +32,7 @@ export function itemMarks(item: ListItem, box: Box, room: number, more: readonly
   ];
 }
 
-/** The size large and the code small; where the kit gives no size, or they leave no room for it, the code alone. */
+/** The size large and the code small; where the kit gives no size, or there is no room for both, the code alone. */
 function nameMarks(
   item: ListItem,
   at: { readonly x: number; readonly middle: number; readonly room: number },
@@ -40,7 +40,9 @@ function nameMarks(
 ): readonly Mark[] {
   const code = plainText(item.code);
   const behind = [...more.filter((text) => text !== "").map((text) => [text]), []];
-  const tails = item.size === "" ? behind : behind.map((text) => [code, ...text]);
+  const coded = behind.map((text) => [code, ...text]);
+  // A code of a piece made to measure is written on no piece: its size does alone.
+  const tails = item.size === "" ? behind : item.kind === "made" ? [...coded, []] : coded;
   const name = item.size === "" ? code : item.size;
   for (const lettering of [STRONG, SMALL_STRONG]) {
     for (const tail of tails) {

@@ -85,15 +85,10 @@ export function listSheets(
       ...headerMarks(info, words, { title: list.title, page: index, pages: pages.length }),
       ...marks,
     ];
-    const frame = frameOf(info, {
-      paper: info.paper,
-      title,
-      scale: "",
-      sheet: index + 1,
-      sheets: pages.length,
-      key: sheetKey(info, name, body),
-    });
-    return { name, ...PAPERS[info.paper], title, description, marks: [...body, ...frame.marks] };
+    const key = sheetKey(info, name, body);
+    const place = { sheet: index + 1, sheets: pages.length };
+    const frame = frameOf(info, { paper: info.paper, title, scale: "", ...place, key });
+    return { name, ...PAPERS[info.paper], title, description, key, marks: [...body, ...frame.marks] };
   });
 }
 

@@ -3,15 +3,18 @@
 // Columns carry plain ASCII names, numbers a point, for programs as much as for people.
 
 import { textCell } from "../../fill/billCsv.ts";
-import type { UnitFill } from "../../fill/result.ts";
+import { entryNames } from "../../fill/entryNames.ts";
+import type { FillDocument, UnitFill } from "../../fill/result.ts";
+import type { Kit } from "../../kit/kit.ts";
+import type { Project } from "../../plan/project.ts";
 import { roundTo } from "../../units.ts";
-import type { SheetInfo } from "../info.ts";
+import { type SheetInfo, sheetInfoOf } from "../info.ts";
 import { accessorySchedule } from "./accessoryRows.ts";
 import { packingOf } from "./bundles.ts";
 import { listItems } from "./listItems.ts";
 
 /** One entry of a fill, with the name it goes by in every file and what its sheets say. */
-export interface ListedEntry {
+interface ListedEntry {
   readonly name: string;
   readonly unit: UnitFill;
   readonly info: SheetInfo;
@@ -19,6 +22,26 @@ export interface ListedEntry {
 
 const PACKING = "unit,bundle,load_order,family,code,size_mm,place,room,quantity,mass_kg";
 const ACCESSORIES = "unit,family,code,size_mm,needed,spare_percent,spare,issue,issued,returned,lost";
+
+/**
+ * The entries of a fill as drawn: a mirrored pour takes the same bundles.
+ *
+ * @throws {RangeError} if the fill is of another project
+ */
+export function listedEntries(made: {
+  readonly fill: FillDocument;
+  readonly project: Project;
+  readonly kit: Kit;
+}): readonly ListedEntry[] {
+  const { fill, project, kit } = made;
+  const names = entryNames(fill);
+  return fill.units.map((unit, index) => {
+    const drawn = project.units.find(({ id }) => id === unit.unit);
+    if (drawn === undefined)
+      throw new RangeError(`the fill has a unit "${unit.unit}" that the project lacks`);
+    return { name: names[index]!, unit, info: sheetInfoOf({ project, unit: drawn, kit }, unit) };
+  });
+}
 
 /**
  * One row for each bundle, code and place, in the order of need. `place` is room, outside or shared. Masses to 0.01 kg

@@ -176,8 +176,11 @@ function targetLines(targets: readonly string[], width: number): readonly string
   const lines: string[] = [];
   for (const target of targets) {
     const longer = lines.length === 0 ? target : `${lines.at(-1)}, ${target}`;
-    if (lines.length > 0 && textWidth(longer, SMALL) <= width) lines[lines.length - 1] = longer;
-    else lines.push(target);
+    if (lines.length > 0 && textWidth(`${longer},`, SMALL) <= width) lines[lines.length - 1] = longer;
+    else {
+      if (lines.length > 0) lines.push(`${lines.pop()!},`);
+      lines.push(target);
+    }
   }
   return lines.length <= MOST_LINES ? lines : [...lines.slice(0, MOST_LINES - 1), "…"];
 }

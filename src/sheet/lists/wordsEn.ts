@@ -80,7 +80,7 @@ export const LIST_WORDS_EN: ListWords = {
     "Nobody under a lifted bundle. Slings and lifting points by the appointed person; site rules come first.",
 
   pour: "Pour",
-  date: "Date",
+  date: "Day",
   store: "Store",
   needed: "needed",
   spare: "spare",
