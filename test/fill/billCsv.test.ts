@@ -5,6 +5,7 @@ import { entryNames } from "../../src/fill/entryNames.ts";
 import type { BillLine } from "../../src/fill/result.ts";
 import type { Kit, Piece } from "../../src/kit/kit.ts";
 import { fillDocument, unitEntry } from "../support/fillDocument.ts";
+import { readCsv } from "../support/readCsv.ts";
 
 const common = { mass: 1, price: null, standard: true, hand: null, stays: 0 } as const;
 const P600: Piece = { ...common, code: "P600", family: "wall-panel", width: 600, height: 2250 };
@@ -12,27 +13,6 @@ const kit: Kit = { name: "Test", currency: null, pieces: [P600], rules: {} };
 const line: BillLine = { code: "P600", family: "wall-panel", quantity: 12, mass: 356.4, area: 16.2 };
 
 const HEADER = "unit,family,code,size_mm,quantity,mass_kg,area_m2";
-
-/** Reads RFC 4180 letter by letter: slow and plain, and no relation of the writer. */
-function readCsv(text: string): string[][] {
-  const rows: string[][] = [[""]];
-  let isQuoted = false;
-  for (let i = 0; i < text.length; i++) {
-    const row = rows[rows.length - 1]!;
-    const sign = text[i]!;
-    if (isQuoted && sign === '"' && text[i + 1] === '"') {
-      row.push(`${row.pop()}"`);
-      i++;
-    } else if (sign === '"') isQuoted = !isQuoted;
-    else if (!isQuoted && sign === ",") row.push("");
-    else if (!isQuoted && sign === "\r" && text[i + 1] === "\n") {
-      i++;
-      rows.push([""]);
-    } else row.push(row.pop()! + sign);
-  }
-  if (isQuoted) throw new Error("a quote is not closed");
-  return rows.slice(0, -1); // every row ends in CR LF, so the last one is empty
-}
 
 const codeCell = (code: string) =>
   billCsv(fillDocument(unitEntry({ bill: [{ ...line, code }] })), kit)

@@ -21,7 +21,7 @@ import { fewestPages, flowed, type Section, type Strip } from "./flow.ts";
 import { itemMarks } from "./itemMarks.ts";
 import { type ListItem, listItems } from "./listItems.ts";
 import { bodyBox, columnsOf, listSheets } from "./listPage.ts";
-import { levelRule, PLAIN, SMALL, STRONG, textBlock, textLine } from "./listText.ts";
+import { levelRule, numberMark, numberRoom, PLAIN, SMALL, STRONG, textBlock, textLine } from "./listText.ts";
 import type { ListWords } from "./listWords.ts";
 import { LIST_WORDS } from "./words.ts";
 
@@ -34,7 +34,7 @@ const ITEM_START = 52;
 const ENDS = { needed: 126, percent: 112, spare: 94, issue: 76 } as const;
 const FIELD_WIDTH = 22.5;
 const FIELDS = [71.5, 47, 22.5] as const;
-const NUMBER_ROOM = 14;
+const LABEL_ROOM = 14;
 const SIGNATURES = 8;
 
 /** The accessory schedule of a unit on as many pages as it takes. */
@@ -88,7 +88,7 @@ function labelMarks(box: Box, words: ListWords): readonly Mark[] {
   const right = box.x + box.width;
   const y = box.y + 5.2;
   const label = (text: string, end: number) =>
-    textLine(text, SMALL, { x: right - end, y, anchor: "end", ink: "soft", room: NUMBER_ROOM });
+    textLine(text, SMALL, { x: right - end, y, anchor: "end", ink: "soft", room: LABEL_ROOM });
   return [
     ...label(words.needed, ENDS.needed),
     ...label("%", ENDS.percent),
@@ -117,7 +117,7 @@ function rowsSection(title: string, rows: readonly AccessoryRow[], given: Given)
         ...textLine(isContinued ? `${title}, ${words.continued}` : title, STRONG, {
           x: box.x,
           y: box.y + 5.2,
-          room: box.width - ENDS.needed - NUMBER_ROOM,
+          room: box.width - ENDS.needed - LABEL_ROOM,
         }),
         ...labelMarks(box, words),
         levelRule(box.x, box.y + HEAD, box.width, 0.35),
@@ -139,9 +139,9 @@ function rowStrip(row: AccessoryRow, family: string, { info, words, row: pitch }
     draw: (box) => {
       const right = box.x + box.width;
       const y = box.y + pitch / 2 + 1.75;
-      const cell = (text: string, end: number) => textLine(text, PLAIN, { x: right - end, y, anchor: "end" });
+      const cell = (text: string, end: number) => numberMark(text, { x: right - end, y });
       const from = { ...box, x: box.x + ITEM_START };
-      const room = box.width - ITEM_START - ENDS.needed - NUMBER_ROOM;
+      const room = box.width - ITEM_START - ENDS.needed - numberRoom(whole(needed));
       return [
         ...textLine(family, STRONG, { x: box.x, y, room: ITEM_START - 2 }),
         ...itemMarks(item, from, room, []),
@@ -149,7 +149,7 @@ function rowStrip(row: AccessoryRow, family: string, { info, words, row: pitch }
         ...(sparePercent === null
           ? []
           : [...cell(`${sparePercent}`, ENDS.percent), ...cell(whole(spare), ENDS.spare)]),
-        ...textLine(whole(issue), STRONG, { x: right - ENDS.issue, y, anchor: "end" }),
+        ...numberMark(whole(issue), { x: right - ENDS.issue, y, isStrong: true }),
         ...FIELDS.flatMap((start, index) => fieldMarks(right - start, box, index > 0 && isConsumed, words)),
         levelRule(box.x, box.y + pitch, right - FIELDS[0] - 1.5 - box.x, 0.13),
       ];

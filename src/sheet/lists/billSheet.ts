@@ -17,14 +17,15 @@ import { fewestPages, flowed, type Section, type Strip } from "./flow.ts";
 import { itemMarks, kindWords, ROWS } from "./itemMarks.ts";
 import { isCountedApart, type ListItem, listItems } from "./listItems.ts";
 import { bodyBox, columnsOf, figureStrip, listSheets } from "./listPage.ts";
-import { levelRule, PLAIN, SMALL, STRONG, textBlock, textLine } from "./listText.ts";
+import { levelRule, numberMark, numberRoom, SMALL, STRONG, textBlock, textLine } from "./listText.ts";
 import type { ListWords } from "./listWords.ts";
 import { LIST_WORDS } from "./words.ts";
 
 /** Right ends of the columns of figures, from the right edge: number, mass of one, of all, area. */
 const ENDS = { quantity: 48, each: 34.5, mass: 15, area: 0 } as const;
-/** Paper that the widest number takes, left of its end. */
-const NUMBER_ROOM = 12.5;
+/** Paper that the words over the figures have, left of their ends, and that the figures have. */
+const LABEL_ROOM = 12.5;
+const ROOMS = { each: 12, mass: 18, area: 13.6 } as const;
 const HEAD = 7.4;
 const LABELS = 4.2;
 const NOTE = 4.6;
@@ -105,7 +106,7 @@ function sumsOf(items: readonly ListItem[], { language }: SheetInfo): Sums {
 function labelMarks(box: Box, words: ListWords): readonly Mark[] {
   const right = box.x + box.width;
   const label = (text: string, end: number) =>
-    textLine(text, SMALL, { x: right - end, y: box.y - 1.2, anchor: "end", ink: "soft", room: NUMBER_ROOM });
+    textLine(text, SMALL, { x: right - end, y: box.y - 1.2, anchor: "end", ink: "soft", room: LABEL_ROOM });
   return [
     ...label(words.quantity, ENDS.quantity),
     ...label(words.each, ENDS.each),
@@ -123,7 +124,7 @@ function familySection(items: readonly ListItem[], row: number, info: SheetInfo,
       draw: (box) => {
         const y = box.y + 5.4;
         const right = box.x + box.width;
-        const room = box.width - ENDS.quantity - NUMBER_ROOM;
+        const room = box.width - ENDS.quantity - numberRoom(isContinued ? "" : sums.quantity);
         const title = isContinued ? `${name}, ${words.continued}` : name;
         return [
           ...textLine(title, STRONG, { x: box.x, y, room }),
@@ -137,28 +138,32 @@ function familySection(items: readonly ListItem[], row: number, info: SheetInfo,
 }
 
 function sumMarks(sums: Partial<Sums>, right: number, y: number): readonly Mark[] {
-  const sum = (text: string | undefined, end: number) =>
-    textLine(text ?? "", STRONG, { x: right - end, y, anchor: "end" });
-  return [...sum(sums.quantity, ENDS.quantity), ...sum(sums.mass, ENDS.mass), ...sum(sums.area, ENDS.area)];
+  const sum = (text: string | undefined, end: number, room?: number) =>
+    numberMark(text ?? "", { x: right - end, y, isStrong: true, ...(room === undefined ? {} : { room }) });
+  return [
+    ...sum(sums.quantity, ENDS.quantity),
+    ...sum(sums.mass, ENDS.mass, ROOMS.mass + ROOMS.each),
+    ...sum(sums.area, ENDS.area, ROOMS.area),
+  ];
 }
 
 function itemStrip(item: ListItem, row: number, info: SheetInfo, words: ListWords): Strip {
   const { quantity, mass, area } = item;
-  const measured = (value: number) => measure(value, info.language);
   return {
     height: row,
     draw: (box) => {
       const right = box.x + box.width;
       const y = box.y + row / 2 + 1.75;
-      const cell = (text: string, end: number, isStrong: boolean) =>
-        textLine(text, isStrong ? STRONG : PLAIN, { x: right - end, y, anchor: "end" });
-      const room = box.width - ENDS.quantity - NUMBER_ROOM;
+      const count = figure(quantity, 0, info.language);
+      const cell = (value: number, column: keyof typeof ROOMS) =>
+        numberMark(measure(value, info.language), { x: right - ENDS[column], y, room: ROOMS[column] });
+      const room = box.width - ENDS.quantity - numberRoom(count);
       return [
         ...itemMarks(item, box, room, kindWords(item, words)),
-        ...cell(figure(quantity, 0, info.language), ENDS.quantity, true),
-        ...cell(measured(mass), ENDS.each, false),
-        ...cell(measured(mass * quantity), ENDS.mass, false),
-        ...(area > 0 ? cell(measured(area), ENDS.area, false) : []),
+        ...numberMark(count, { x: right - ENDS.quantity, y, isStrong: true }),
+        ...cell(mass, "each"),
+        ...cell(mass * quantity, "mass"),
+        ...(area > 0 ? cell(area, "area") : []),
         levelRule(box.x, box.y + row, box.width, 0.13),
       ];
     },

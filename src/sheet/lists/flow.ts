@@ -28,12 +28,16 @@ export interface Columns {
   readonly head?: (box: Box) => readonly Mark[];
 }
 
+/** A page that is laid out but not drawn yet: most layouts are only tried. */
+type LaidPage = () => readonly Mark[];
+
 /** The pages laid out in the way that takes the fewest of them; the first of equals. */
 export function fewestPages<Way>(
   ways: readonly Way[],
-  lay: (way: Way) => readonly (readonly Mark[])[],
+  lay: (way: Way) => readonly LaidPage[],
 ): readonly (readonly Mark[])[] {
-  return ways.map(lay).reduce((best, pages) => (pages.length < best.length ? pages : best));
+  const best = ways.map(lay).reduce((fewest, pages) => (pages.length < fewest.length ? pages : fewest));
+  return best.map((page) => page());
 }
 
 /** How far a flow has come: the next row to be placed. */
@@ -43,25 +47,33 @@ interface Cursor {
 }
 
 /**
- * Marks of each page, one page at least. On the last page the columns end as level as the rows allow. A row that no
+ * The pages, one at least. On the last page the columns end as level as the rows allow. A row that no
  * column can hold is placed all the same.
  */
-export function flowed(sections: readonly Section[], columns: Columns): readonly (readonly Mark[])[] {
-  const pages: (readonly Mark[])[] = [];
+export function flowed(sections: readonly Section[], columns: Columns): readonly LaidPage[] {
+  const pages: LaidPage[] = [];
   let at: Cursor = { section: 0, row: 0 };
   do {
     const boxes = columns.boxes(pages.length);
     const full = filledPage(sections, at, boxes, tallestOf(boxes));
     const page = full.end.section < sections.length ? full : levelled(sections, at, boxes);
     const used = boxes.slice(0, page.columns);
-    pages.push([...(columns.head === undefined ? [] : used.flatMap(columns.head)), ...page.marks]);
+    pages.push(() => [
+      ...(columns.head === undefined ? [] : used.flatMap(columns.head)),
+      ...page.placed.flatMap(({ strip, box }) => strip.draw(box)),
+    ]);
     at = page.end;
   } while (at.section < sections.length);
   return pages;
 }
 
+interface Placed {
+  readonly strip: Strip;
+  readonly box: Box;
+}
+
 interface Filled {
-  readonly marks: readonly Mark[];
+  readonly placed: readonly Placed[];
   readonly end: Cursor;
   /** Something is taller than the column that it stands in. */
   readonly isForced: boolean;
@@ -96,24 +108,26 @@ function filledPage(
   boxes: readonly Box[],
   tallest: number,
 ): FilledPage {
-  const marks: Mark[] = [];
+  const placed: Placed[] = [];
   let at = from;
   let isForced = false;
   let columns = 0;
   for (const box of boxes) {
     if (at.section >= sections.length) break;
     const column = filledColumn(sections, at, box, tallest / 2);
-    marks.push(...column.marks);
+    placed.push(...column.placed);
     at = column.end;
     isForced ||= column.isForced;
     columns += 1;
   }
-  return { marks, end: at, isForced, columns };
+  return { placed, end: at, isForced, columns };
 }
 
 /** @param wholeUnder - height under which a section that is whole is not torn */
 function filledColumn(sections: readonly Section[], from: Cursor, box: Box, wholeUnder: number): Filled {
-  const marks: Mark[] = [];
+  const placed: Placed[] = [];
+  const place = (strip: Strip, y: number) =>
+    placed.push({ strip, box: { x: box.x, y, width: box.width, height: strip.height } });
   const foot = box.y + box.height;
   let y = box.y;
   let { section, row } = from;
@@ -126,19 +140,19 @@ function filledColumn(sections: readonly Section[], from: Cursor, box: Box, whol
     const keepsWhole = isWhole === true && heading.height + all < wholeUnder;
     const first = keepsWhole ? all : (rows[row]?.height ?? 0);
     if (top + heading.height + first > foot) {
-      if (y > box.y) return { marks, end: { section, row }, isForced };
+      if (y > box.y) return { placed, end: { section, row }, isForced };
       isForced = true;
     }
-    marks.push(...heading.draw({ x: box.x, y: top, width: box.width, height: heading.height }));
+    place(heading, top);
     y = top + heading.height;
-    for (let placed = 0; row < rows.length; row++, placed++) {
+    for (let count = 0; row < rows.length; row++, count++) {
       const strip = rows[row]!;
-      if (placed > 0 && y + strip.height > foot) return { marks, end: { section, row }, isForced };
-      marks.push(...strip.draw({ x: box.x, y, width: box.width, height: strip.height }));
+      if (count > 0 && y + strip.height > foot) return { placed, end: { section, row }, isForced };
+      place(strip, y);
       y += strip.height;
     }
     section += 1;
     row = 0;
   }
-  return { marks, end: { section, row }, isForced };
+  return { placed, end: { section, row }, isForced };
 }

@@ -40,20 +40,19 @@ function nameMarks(
 ): readonly Mark[] {
   const code = plainText(item.code);
   const behind = [...more.filter((text) => text !== "").map((text) => [text]), []];
-  const coded = behind.map((text) => [code, ...text]);
-  // A code of a piece made to measure is written on no piece: its size does alone.
-  const tails = item.size === "" ? behind : item.kind === "made" ? [...coded, []] : coded;
+  const tails = item.size === "" ? behind : behind.map((text) => [code, ...text]);
   const name = item.size === "" ? code : item.size;
-  for (const lettering of [STRONG, SMALL_STRONG]) {
-    for (const tail of tails) {
-      const text = tail.join(", ");
-      const used = textWidth(name, lettering) + WORD_GAP;
-      if (used + textWidth(text, SMALL) > at.room) continue;
-      return [
-        ...textLine(name, lettering, { x: at.x, y: at.middle + lettering.height / 2 }),
-        ...textLine(text, SMALL, { x: at.x + used, y: at.middle + 1.6, ink: "soft" }),
-      ];
-    }
+  const ways = [STRONG, SMALL_STRONG].flatMap((lettering) => tails.map((tail) => ({ lettering, tail })));
+  // A code of a piece made to measure is written on no piece: rather than its size the code is left out.
+  const last = item.kind === "made" && item.size !== "" ? [{ lettering: STRONG, tail: [] }] : [];
+  for (const { lettering, tail } of [...ways, ...last]) {
+    const text = tail.join(", ");
+    const used = textWidth(name, lettering) + WORD_GAP;
+    if (used + textWidth(text, SMALL) > at.room) continue;
+    return [
+      ...textLine(name, lettering, { x: at.x, y: at.middle + lettering.height / 2 }),
+      ...textLine(text, SMALL, { x: at.x + used, y: at.middle + 1.6, ink: "soft" }),
+    ];
   }
   // Whatever else is lost, the code by which the piece is marked is not.
   const shown = cutToWidth(code, at.room, SMALL_STRONG);

@@ -20,7 +20,7 @@ import type { ListWords } from "./listWords.ts";
 const HEADER = 13.2;
 const HEADER_GAP = 2.4;
 /** Height of the strip of figures. */
-const FIGURES = 15.4;
+const FIGURES = 16;
 
 /** What a page may hold under its header. */
 export function bodyBox(info: SheetInfo, page: number, firstTaken: number): Box {
@@ -52,10 +52,10 @@ export function figureStrip(
     const height = textWidth(value, { height: 7, weight: 700 }) <= width - 3 ? 7 : 5;
     return [
       ...textLine(value, { height, weight: 700 }, { x, y: body.y + 7, room: width - 3 }),
-      ...textLine(label, SMALL, { x, y: body.y + 11.4, ink: "soft", room: width - 3 }),
+      ...textLine(label, SMALL, { x, y: body.y + 12.2, ink: "soft", room: width - 3 }),
     ];
   });
-  return { marks: [...marks, levelRule(body.x, body.y + 13.4, body.width, 0.35)], height: FIGURES };
+  return { marks: [...marks, levelRule(body.x, body.y + 14, body.width, 0.35)], height: FIGURES };
 }
 
 export interface ListPages {

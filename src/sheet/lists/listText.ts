@@ -1,6 +1,6 @@
 // Texts and rules of the lists: one line of text where it stands, and a text wrapped under itself.
 
-import { cutToWidth, type Lettering, wrapped } from "../lettering.ts";
+import { cutToWidth, type Lettering, textWidth, wrapped } from "../lettering.ts";
 import type { Ink, Mark, TextMark } from "../mark.ts";
 
 export const SMALL: Lettering = { height: 2.5, weight: 400 };
@@ -27,6 +27,21 @@ export function textLine(text: string, lettering: Lettering, standing: Standing)
   const { x, y, anchor = "start", ink = "ink", room } = standing;
   const shown = room === undefined ? text : cutToWidth(text, room, lettering);
   return shown === "" ? [] : [{ kind: "text", at: [x, y], text: shown, ...lettering, ink, anchor }];
+}
+
+/** A figure that ends at `x`: never cut, but written smaller where there is less paper than it takes. */
+export function numberMark(
+  text: string,
+  at: { readonly x: number; readonly y: number; readonly room?: number; readonly isStrong?: boolean },
+): readonly Mark[] {
+  const [large, small] = at.isStrong === true ? [STRONG, SMALL_STRONG] : [PLAIN, SMALL];
+  const isTight = at.room !== undefined && textWidth(text, large) > at.room;
+  return textLine(text, isTight ? small : large, { x: at.x, y: at.y, anchor: "end" });
+}
+
+/** Paper that a figure in strong letters takes with the gap before it. */
+export function numberRoom(text: string): number {
+  return textWidth(text, STRONG) + 1.7;
 }
 
 /** Lines under each other from `top`, no wider than `width`, and the height they take. */

@@ -18,7 +18,17 @@ import { fewestPages, flowed, type Section, type Strip } from "./flow.ts";
 import { itemMarks, ROWS, TICK } from "./itemMarks.ts";
 import { isCountedApart } from "./listItems.ts";
 import { bodyBox, columnsOf, figureStrip, listSheets } from "./listPage.ts";
-import { LARGE, levelRule, SMALL, SMALL_STRONG, STRONG, textBlock, textLine } from "./listText.ts";
+import {
+  LARGE,
+  levelRule,
+  numberMark,
+  numberRoom,
+  SMALL,
+  SMALL_STRONG,
+  STRONG,
+  textBlock,
+  textLine,
+} from "./listText.ts";
 import type { ListWords } from "./listWords.ts";
 import type { Place } from "./places.ts";
 import { LIST_WORDS } from "./words.ts";
@@ -29,7 +39,6 @@ const LABELS = 4;
 /** Left edges of the two boxes and right end of the number, from the right edge of a column. */
 const BOXES = [10.6, 4.4] as const;
 const NUMBER_END = 12.6;
-const NUMBER_ROOM = 12.5;
 /** Number and title of a bundle, and the pitch of the lines of its rooms. */
 const TITLE = 8.8;
 const LINE = 4;
@@ -201,14 +210,11 @@ function rowStrip(row: BundleRow, bundle: Bundle, { info, words, row: pitch }: D
         const tick = { x: right - from, y: middle - TICK / 2, width: TICK, height: TICK };
         return { kind: "rect", box: tick, stroke: OUTLINE };
       });
-      const room = box.width - NUMBER_END - NUMBER_ROOM;
+      const count = figure(row.quantity, 0, info.language);
+      const room = box.width - NUMBER_END - numberRoom(count);
       return [
         ...itemMarks(row.item, box, room, counted),
-        ...textLine(figure(row.quantity, 0, info.language), STRONG, {
-          x: right - NUMBER_END,
-          y: middle + 1.75,
-          anchor: "end",
-        }),
+        ...numberMark(count, { x: right - NUMBER_END, y: middle + 1.75, isStrong: true }),
         ...ticks,
         levelRule(box.x, box.y + pitch, box.width, 0.13),
       ];
