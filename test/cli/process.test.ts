@@ -103,7 +103,13 @@ describe("the process", () => {
       const written = await readFile(join(folder, "pdf", path.slice(2)));
       expect(written.toString(path.endsWith(".pdf") ? "latin1" : "utf8")).toBe(content);
     }
-    expect((await readdir(join(folder, "pdf"))).sort()).toEqual(["a.pdf", "sheets.csv"]);
+    expect((await readdir(join(folder, "pdf"))).sort()).toEqual([
+      "a.pdf",
+      "accessories.csv",
+      "bill.csv",
+      "packing.csv",
+      "sheets.csv",
+    ]);
   });
 
   it("stays quiet when nobody reads its output", async () => {

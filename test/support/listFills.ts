@@ -29,8 +29,16 @@ export const HOSTILE_CODES: readonly string[] = [
   "W".repeat(400),
 ];
 
+const filledOnce = new Map<string, readonly Listed[]>();
+
 /** All units of a sample of the demo kit. */
 export function listedSample(name: string): readonly Listed[] {
+  const known = filledOnce.get(name) ?? fillSample(name);
+  filledOnce.set(name, known);
+  return known;
+}
+
+function fillSample(name: string): readonly Listed[] {
   const project = sampleProject(name);
   return filled(project).units.map((fill) => {
     const unit = project.units.find(({ id }) => id === fill.unit)!;

@@ -36,7 +36,7 @@ export async function runSheets(request: SheetsRequest, io: Io, tools: FillTools
   const files = await sheetFiles(sets, made.value, request, tools);
   const tables = tools.tables(made.value).map(({ name, text }) => ({ path: name, content: text }));
   const outputs = placed(
-    [...tables, ...files].map((file) => ({ ...file, path: io.join(request.out, file.path) })),
+    [...files, ...tables].map((file) => ({ ...file, path: io.join(request.out, file.path) })),
     request.project,
     io,
     "two sheets",

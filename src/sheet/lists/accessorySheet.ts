@@ -144,7 +144,7 @@ function rowStrip(row: AccessoryRow, family: string, { info, words, row: pitch }
       const room = box.width - ITEM_START - ENDS.needed - numberRoom(whole(needed));
       return [
         ...textLine(family, STRONG, { x: box.x, y, room: ITEM_START - 2 }),
-        ...itemMarks(item, from, room, []),
+        ...itemMarks(item, from, { room, more: [] }),
         ...cell(whole(needed), ENDS.needed),
         ...(sparePercent === null
           ? []

@@ -159,7 +159,7 @@ function itemStrip(item: ListItem, row: number, info: SheetInfo, words: ListWord
         numberMark(measure(value, info.language), { x: right - ENDS[column], y, room: ROOMS[column] });
       const room = box.width - ENDS.quantity - numberRoom(count);
       return [
-        ...itemMarks(item, box, room, kindWords(item, words)),
+        ...itemMarks(item, box, { room, more: kindWords(item, words) }),
         ...numberMark(count, { x: right - ENDS.quantity, y, isStrong: true }),
         ...cell(mass, "each"),
         ...cell(mass * quantity, "mass"),

@@ -2,7 +2,7 @@
 
 import type { Box } from "../box.ts";
 import { symbolMarks } from "../countList.ts";
-import { cutToWidth, textWidth } from "../lettering.ts";
+import { cutToWidth, type Lettering, textWidth } from "../lettering.ts";
 import type { Mark } from "../mark.ts";
 import { FINE, OUTLINE, pieceMarks } from "../pieceMark.ts";
 import { plainText } from "../plainText.ts";
@@ -19,44 +19,67 @@ const SYMBOL_WIDTH = 7;
 const TEXT_START = 8.6;
 const WORD_GAP = 1.6;
 
-/**
- * Symbol, size and code in a row; `room` is what is free from the left edge on. Behind the code stands the first of
- * `more` for which there is paper.
- */
-export function itemMarks(item: ListItem, box: Box, room: number, more: readonly string[]): readonly Mark[] {
+/** How a row names its piece. */
+interface Naming {
+  /** Paper from the left edge of the row on, mm. */
+  readonly room: number;
+  /** Behind the code stands the first of these for which there is paper. */
+  readonly more: readonly string[];
+  /** In small letters, so that the rows of a group look alike. */
+  readonly isSmall?: boolean;
+}
+
+/** Symbol, size and code in a row. */
+export function itemMarks(item: ListItem, box: Box, naming: Naming): readonly Mark[] {
   const middle = box.y + box.height / 2;
   const symbol = { x: box.x + 0.3, y: middle - TICK / 2, width: SYMBOL_WIDTH, height: TICK };
-  return [
-    ...itemSymbol(item, symbol),
-    ...nameMarks(item, { x: box.x + TEXT_START, middle, room: room - TEXT_START }, more),
-  ];
+  return [...itemSymbol(item, symbol), ...nameMarks(item, box.x + TEXT_START, middle, naming)];
+}
+
+/** Whether the row has paper for the size in large letters. */
+export function isNamedLarge(item: ListItem, naming: Naming): boolean {
+  return waysToName(item, naming)[0]?.lettering === STRONG;
+}
+
+interface Name {
+  readonly lettering: Lettering;
+  readonly name: string;
+  readonly tail: string;
 }
 
 /** The size large and the code small; where the kit gives no size, or there is no room for both, the code alone. */
-function nameMarks(
-  item: ListItem,
-  at: { readonly x: number; readonly middle: number; readonly room: number },
-  more: readonly string[],
-): readonly Mark[] {
+function nameMarks(item: ListItem, x: number, middle: number, naming: Naming): readonly Mark[] {
+  const best = waysToName(item, naming)[0];
+  if (best === undefined) {
+    // Whatever else is lost, the code by which the piece is marked is not.
+    const shown = cutToWidth(plainText(item.code), naming.room - TEXT_START, SMALL_STRONG);
+    return textLine(shown, SMALL_STRONG, { x, y: middle + 1.25 });
+  }
+  const { lettering, name, tail } = best;
+  const behind = x + textWidth(name, lettering) + WORD_GAP;
+  return [
+    ...textLine(name, lettering, { x, y: middle + lettering.height / 2 }),
+    ...textLine(tail, SMALL, { x: behind, y: middle + 1.6, ink: "soft" }),
+  ];
+}
+
+/** Those for which there is paper, the best first. */
+function waysToName(item: ListItem, { room, more, isSmall }: Naming): readonly Name[] {
   const code = plainText(item.code);
+  const name = item.size === "" ? code : item.size;
   const behind = [...more.filter((text) => text !== "").map((text) => [text]), []];
   const tails = item.size === "" ? behind : behind.map((text) => [code, ...text]);
-  const name = item.size === "" ? code : item.size;
-  const ways = [STRONG, SMALL_STRONG].flatMap((lettering) => tails.map((tail) => ({ lettering, tail })));
+  const letterings = isSmall === true ? [SMALL_STRONG] : [STRONG, SMALL_STRONG];
+  const ways = letterings.flatMap((lettering) =>
+    tails.map((tail) => ({ lettering, name, tail: tail.join(", ") })),
+  );
   // A code of a piece made to measure is written on no piece: rather than its size the code is left out.
-  const last = item.kind === "made" && item.size !== "" ? [{ lettering: STRONG, tail: [] }] : [];
-  for (const { lettering, tail } of [...ways, ...last]) {
-    const text = tail.join(", ");
-    const used = textWidth(name, lettering) + WORD_GAP;
-    if (used + textWidth(text, SMALL) > at.room) continue;
-    return [
-      ...textLine(name, lettering, { x: at.x, y: at.middle + lettering.height / 2 }),
-      ...textLine(text, SMALL, { x: at.x + used, y: at.middle + 1.6, ink: "soft" }),
-    ];
-  }
-  // Whatever else is lost, the code by which the piece is marked is not.
-  const shown = cutToWidth(code, at.room, SMALL_STRONG);
-  return textLine(shown, SMALL_STRONG, { x: at.x, y: at.middle + 1.25 });
+  const last =
+    item.kind === "made" && item.size !== "" ? [{ lettering: letterings[0]!, name, tail: "" }] : [];
+  return [...ways, ...last].filter(
+    ({ lettering, tail }) =>
+      textWidth(name, lettering) + WORD_GAP + textWidth(tail, SMALL) <= room - TEXT_START,
+  );
 }
 
 /** What the lists show of pieces that stand on no wall; everything else looks as it does on a room sheet. */

@@ -6,13 +6,12 @@
 
 import type { UnitFill } from "../../fill/result.ts";
 import type { Box } from "../box.ts";
-import { frameOf } from "../frame.ts";
+import { framedSheet } from "../framedSheet.ts";
 import { isAllMirrored, type SheetInfo } from "../info.ts";
 import { textWidth } from "../lettering.ts";
 import type { Mark, Sheet } from "../mark.ts";
-import { contentBox, PAPERS } from "../paper.ts";
+import { contentBox } from "../paper.ts";
 import { filePart, plainText } from "../plainText.ts";
-import { sheetKey } from "../sheetKey.ts";
 import { levelRule, PLAIN, SMALL, STRONG, textLine } from "./listText.ts";
 import type { ListWords } from "./listWords.ts";
 
@@ -85,10 +84,8 @@ export function listSheets(
       ...headerMarks(info, words, { title: list.title, page: index, pages: pages.length }),
       ...marks,
     ];
-    const key = sheetKey(info, name, body);
-    const place = { sheet: index + 1, sheets: pages.length };
-    const frame = frameOf(info, { paper: info.paper, title, scale: "", ...place, key });
-    return { name, ...PAPERS[info.paper], title, description, key, marks: [...body, ...frame.marks] };
+    const page = { sheet: index + 1, sheets: pages.length, paper: info.paper, scale: "" };
+    return framedSheet(info, { name, title, description, ...page }, body);
   });
 }
 

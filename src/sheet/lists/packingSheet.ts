@@ -11,11 +11,11 @@ import { textWidth } from "../lettering.ts";
 import type { Mark, Sheet } from "../mark.ts";
 import { OUTLINE } from "../pieceMark.ts";
 import { plainText } from "../plainText.ts";
-import type { Boxes, Bundle, BundleRow } from "./bundle.ts";
+import type { Boxes, Bundle } from "./bundle.ts";
 import { BUNDLE_MASS, packingOf, STACK_LAYERS } from "./bundles.ts";
 import { figure, measure } from "./figures.ts";
 import { fewestPages, flowed, type Section, type Strip } from "./flow.ts";
-import { itemMarks, ROWS, TICK } from "./itemMarks.ts";
+import { isNamedLarge, itemMarks, ROWS, TICK } from "./itemMarks.ts";
 import { isCountedApart } from "./listItems.ts";
 import { bodyBox, columnsOf, figureStrip, listSheets } from "./listPage.ts";
 import {
@@ -138,7 +138,7 @@ function bundleSection(bundle: Bundle, drawn: Drawn): Section {
         levelRule(box.x, box.y + box.height, box.width, 0.35),
       ],
     }),
-    rows: bundle.rows.map((row) => rowStrip(row, bundle, drawn)),
+    rows: rowStrips(bundle, drawn),
   };
 }
 
@@ -199,27 +199,32 @@ function placeName({ kind, name }: Place, words: ListWords): string {
   return kind === "shared" ? words.shared : plainText(name) || words.unnamed;
 }
 
-function rowStrip(row: BundleRow, bundle: Bundle, { info, words, row: pitch }: Drawn): Strip {
-  const counted = bundle.boxes === null ? [] : boxTexts(bundle.boxes, info, words);
-  return {
-    height: pitch,
+/** The rows of a bundle, all in small letters if one of them needs that. */
+function rowStrips(bundle: Bundle, drawn: Drawn): readonly Strip[] {
+  const { info, words, columnWidth } = drawn;
+  const more = bundle.boxes === null ? [] : boxTexts(bundle.boxes, info, words);
+  const rows = bundle.rows.map(({ item, quantity }) => {
+    const count = figure(quantity, 0, info.language);
+    return { item, count, naming: { room: columnWidth - NUMBER_END - numberRoom(count), more } };
+  });
+  const isSmall = !rows.every(({ item, naming }) => isNamedLarge(item, naming));
+  return rows.map(({ item, count, naming }) => ({
+    height: drawn.row,
     draw: (box) => {
       const right = box.x + box.width;
-      const middle = box.y + pitch / 2;
+      const middle = box.y + box.height / 2;
       const ticks = BOXES.map((from): Mark => {
         const tick = { x: right - from, y: middle - TICK / 2, width: TICK, height: TICK };
         return { kind: "rect", box: tick, stroke: OUTLINE };
       });
-      const count = figure(row.quantity, 0, info.language);
-      const room = box.width - NUMBER_END - numberRoom(count);
       return [
-        ...itemMarks(row.item, box, room, counted),
+        ...itemMarks(item, box, { ...naming, isSmall }),
         ...numberMark(count, { x: right - NUMBER_END, y: middle + 1.75, isStrong: true }),
         ...ticks,
-        levelRule(box.x, box.y + pitch, box.width, 0.13),
+        levelRule(box.x, box.y + box.height, box.width, 0.13),
       ];
     },
-  };
+  }));
 }
 
 /** How they lie in boxes, in words and, where there is less paper, as a sum: "8 × 100 + 59". */
