@@ -8,6 +8,8 @@ import { boxCount } from "../../../src/sheet/lists/boxes.ts";
 import type { Bundle } from "../../../src/sheet/lists/bundle.ts";
 import { packingOf } from "../../../src/sheet/lists/bundles.ts";
 import { roomPartsOf } from "../../../src/sheet/roomParts.ts";
+import { unitEntry } from "../../support/fillDocument.ts";
+import { oneRoomInfo } from "../../support/fixtureFill.ts";
 import { type Listed, listedHostile, listedHouses, listedSample } from "../../support/listFills.ts";
 
 const SAMPLES = ["one-room", "two-bedroom", "row-of-three", "mirrored-pair"];
@@ -129,6 +131,24 @@ describe("the bundles", () => {
       }
       expect(mass).toBeLessThanOrEqual(MOST_KG);
     }
+  });
+});
+
+describe("a full bundle", () => {
+  it.each([
+    { why: "20 × 30 is 600", mass: 30, needed: 61, bundles: [20, 20, 20, 1] },
+    { why: "20 × 30.05 is 601", mass: 30.05, needed: 40, bundles: [19, 19, 2] },
+    { why: "20 layers of what is light", mass: 12, needed: 50, bundles: [20, 20, 10] },
+    { why: "one of 600", mass: 600, needed: 2, bundles: [1, 1] },
+    { why: "one alone over it", mass: 600.01, needed: 2, bundles: [1, 1] },
+  ])("$why", ({ mass, needed, bundles }) => {
+    const bill = [
+      { code: "P", family: "wall-panel" as const, quantity: needed, mass: mass * needed, area: 1 },
+    ];
+    const info = oneRoomInfo({ pieces: { P: { mass, standard: true, size: "600 × 2250" } } });
+    const made = packingOf(unitEntry({ bill }), info).bundles;
+    expect(made.map(({ quantity }) => quantity)).toEqual(bundles);
+    expect(made.map(({ isOver }) => isOver)).toEqual(bundles.map(() => mass > MOST_KG));
   });
 });
 
