@@ -15,6 +15,7 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     readKit: () => ({ status: "ok", value: demoKit, warnings: [] }),
     fill: () => Promise.resolve(fill),
     sheets: () => Promise.resolve([]),
+    tables: () => [],
     fonts: () => Promise.reject(new Error("no font is asked for")),
     ...change,
   };

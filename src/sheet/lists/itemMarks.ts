@@ -117,8 +117,9 @@ function itemSymbol(item: ListItem, box: Box): readonly Mark[] {
         { kind: "line", from: [x - 1.3, y + 1.3], to: [x + 1.3, y - 1.3], stroke: FINE },
       ];
     case "slab-panel": {
-      const [width, height] = [Math.min(7, item.width / 171), Math.min(TICK, item.height / 143)];
-      const [wide, tall] = [Math.max(1.4, width), Math.max(1.4, height)];
+      // Seen from below, its length across.
+      const wide = Math.max(1.4, Math.min(SYMBOL_WIDTH, item.height / 171));
+      const tall = Math.max(1.4, Math.min(TICK, item.width / 143));
       return pieceMarks(item.look, { x: x - wide / 2, y: y - tall / 2, width: wide, height: tall });
     }
     default:

@@ -59,7 +59,8 @@ export function listItems(unit: UnitFill, info: SheetInfo): readonly ListItem[] 
     .flatMap((line) => {
       const piece = known.get(line.code);
       const mass = piece?.mass ?? line.mass / line.quantity;
-      const groups = alike(byCode.get(line.code) ?? [], piece?.size ?? cutSize(line.code, known));
+      const kitSize = (piece?.size ?? cutSize(line.code, known))?.replace(" to ", "–");
+      const groups = alike(byCode.get(line.code) ?? [], kitSize);
       return shared(line, groups, places).map(({ size, pieces, quantity, area, byPlace }): ListItem => {
         const { code, family } = line;
         // What the kit gives no size can be set to any: the places it stands at say nothing about it.

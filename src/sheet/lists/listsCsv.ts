@@ -56,7 +56,7 @@ export function packingCsv(entries: readonly ListedEntry[]): string {
           const place = places[index]!;
           const load = bundles.length + 1 - bundle.number;
           const mass = roundTo(item.mass * quantity, 2);
-          const size = item.size.replaceAll("×", "x");
+          const size = plainSize(item.size);
           return quantity === 0
             ? []
             : [
@@ -85,11 +85,16 @@ export function accessoriesCsv(entries: readonly ListedEntry[]): string {
   const rows = entries.flatMap(({ name, unit, info }) => {
     const { rows: accessories, sparePanels } = accessorySchedule(listItems(unit, info));
     return [...accessories, ...sparePanels].map(({ item, needed, sparePercent, spare, issue }) => {
-      const size = item.size.replaceAll("×", "x");
+      const size = plainSize(item.size);
       return [name, item.family, item.code, size, needed, sparePercent ?? 0, spare, issue, "", "", ""];
     });
   });
   return tableText(ACCESSORIES, rows);
+}
+
+/** As in the bill: "600 x 2250", "2000 to 3500". */
+function plainSize(size: string): string {
+  return size.replaceAll("×", "x").replace("–", " to ");
 }
 
 function tableText(head: string, rows: readonly (readonly (string | number)[])[]): string {

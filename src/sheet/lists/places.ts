@@ -132,14 +132,14 @@ function addSoffits(unit: UnitFill, all: readonly RoomParts[], outside: number, 
   }
 }
 
-/** The longer side across, the shorter one up, of the upright rectangle round an outline. */
+/** The shorter side across, the longer one up, of the upright rectangle round an outline: as the kit says a slab panel. */
 function extent(outline: readonly (readonly [Mm, Mm])[]): { readonly width: Mm; readonly height: Mm } {
   const side = (axis: 0 | 1) => {
     const values = outline.map((point) => point[axis]);
     return values.length === 0 ? 0 : Math.max(...values) - Math.min(...values);
   };
   const [x, y] = [Math.round(side(0)), Math.round(side(1))];
-  return { width: Math.max(x, y), height: Math.min(x, y) };
+  return { width: Math.min(x, y), height: Math.max(x, y) };
 }
 
 function edgeLength(a: readonly [Mm, Mm, Mm], b: readonly [Mm, Mm, Mm]): Mm {

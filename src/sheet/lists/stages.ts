@@ -5,19 +5,17 @@
 
 import { FAMILIES, type Family } from "../../kit/kit.ts";
 
-const STAGES: readonly (readonly Family[])[] = [
-  ["pin", "wedge", "tie", "tie-sleeve"],
-  ["inside-corner"],
-  ["wall-panel"],
-  ["closure-strip"],
-  ["outside-corner", "stop-end", "reveal-closure", "reveal-corner", "opening-brace"],
-  ["wall-bracket", "alignment-ledger", "brace", "facade-aligner"],
-  ["wall-slab-connector", "connector-corner", "slab-edge-cap", "cap-corner"],
-  ["shoring-strip", "prop", "slab-panel"],
+const ORDER: readonly Family[] = [
+  ...(["tie", "tie-sleeve", "pin", "wedge"] as const),
+  ...(["inside-corner", "wall-panel", "closure-strip"] as const),
+  ...(["stop-end", "outside-corner", "reveal-closure", "reveal-corner", "opening-brace"] as const),
+  ...(["wall-bracket", "alignment-ledger", "brace", "facade-aligner"] as const),
+  ...(["wall-slab-connector", "connector-corner", "slab-edge-cap", "cap-corner"] as const),
+  ...(["shoring-strip", "prop", "slab-panel"] as const),
 ];
 
-/** Families in the order in which they are set; the number is the same for no two. */
+/** Place of a family in the order in which its pieces are needed; a family that is not in it comes last. */
 export function stageOf(family: Family): number {
-  const stage = STAGES.findIndex((families) => families.includes(family));
-  return (stage < 0 ? STAGES.length : stage) * FAMILIES.length + FAMILIES.indexOf(family);
+  const stage = ORDER.indexOf(family);
+  return stage < 0 ? ORDER.length + FAMILIES.indexOf(family) : stage;
 }

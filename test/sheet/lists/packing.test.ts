@@ -3,10 +3,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { UnitFill } from "../../../src/fill/result.ts";
+import { FAMILIES, type Family } from "../../../src/kit/kit.ts";
 import { countRows } from "../../../src/sheet/countRows.ts";
 import { boxCount } from "../../../src/sheet/lists/boxes.ts";
 import type { Bundle } from "../../../src/sheet/lists/bundle.ts";
 import { packingOf } from "../../../src/sheet/lists/bundles.ts";
+import { stageOf } from "../../../src/sheet/lists/stages.ts";
 import { roomPartsOf } from "../../../src/sheet/roomParts.ts";
 import { unitEntry } from "../../support/fillDocument.ts";
 import { oneRoomInfo } from "../../support/fixtureFill.ts";
@@ -180,6 +182,27 @@ describe("the rooms of a bundle", () => {
       expect([...new Set(shared.map(({ family }) => family))].sort()).toEqual(["pin", "tie-sleeve", "wedge"]);
     },
   );
+});
+
+describe("the order of need", () => {
+  it("begins with ties and corners, and ends with the slab panels on their props", () => {
+    const { unit, info } = all.find(({ name }) => name === "two-bedroom")!.listed;
+    const families = [...new Set(packingOf(unit, info).bundles.map(({ family }) => family))];
+    const before = (a: Family, b: Family) =>
+      expect([a, b, families.indexOf(a) < families.indexOf(b)]).toEqual([a, b, true]);
+    before("pin", "inside-corner");
+    before("inside-corner", "wall-panel");
+    before("wall-panel", "wall-bracket");
+    before("wall-panel", "wall-slab-connector");
+    before("wall-slab-connector", "shoring-strip");
+    before("shoring-strip", "prop");
+    before("prop", "slab-panel");
+  });
+
+  it("knows every family", () => {
+    expect(new Set(FAMILIES.map(stageOf)).size).toBe(FAMILIES.length);
+    expect(Math.max(...FAMILIES.map(stageOf))).toBe(FAMILIES.length - 1);
+  });
 });
 
 describe("a box", () => {
