@@ -113,5 +113,5 @@ export const LIST_WORDS_PT: ListWords = {
   packingDescription: (unit, bundles, pieces, mass) =>
     `Romaneio da unidade ${unit}: ${bundles} amarrados em ordem de uso, ${pieces} peças, ${mass} kg, com caixas para conferir saída e volta.`,
   accessoriesDescription: (unit, rows, litres) =>
-    `Acessórios da unidade ${unit} para uma concretagem: ${rows} linhas com reserva, colunas para preencher à mão e ${litres} litros de desmoldante.`,
+    `Acessórios da unidade ${unit} para uma concretagem: ${rows} linhas com reserva, campos para preencher à mão e ${litres} litros de desmoldante.`,
 };

@@ -188,15 +188,15 @@ describe("the order of need", () => {
   it("begins with ties and corners, and ends with the slab panels on their props", () => {
     const { unit, info } = all.find(({ name }) => name === "two-bedroom")!.listed;
     const families = [...new Set(packingOf(unit, info).bundles.map(({ family }) => family))];
-    const before = (a: Family, b: Family) =>
+    const isBefore = (a: Family, b: Family) =>
       expect([a, b, families.indexOf(a) < families.indexOf(b)]).toEqual([a, b, true]);
-    before("pin", "inside-corner");
-    before("inside-corner", "wall-panel");
-    before("wall-panel", "wall-bracket");
-    before("wall-panel", "wall-slab-connector");
-    before("wall-slab-connector", "shoring-strip");
-    before("shoring-strip", "prop");
-    before("prop", "slab-panel");
+    isBefore("pin", "inside-corner");
+    isBefore("inside-corner", "wall-panel");
+    isBefore("wall-panel", "wall-bracket");
+    isBefore("wall-panel", "wall-slab-connector");
+    isBefore("wall-slab-connector", "shoring-strip");
+    isBefore("shoring-strip", "prop");
+    isBefore("prop", "slab-panel");
   });
 
   it("knows every family", () => {
