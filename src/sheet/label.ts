@@ -8,15 +8,18 @@ import { textWidth } from "./lettering.ts";
 import type { Mark, TextMark } from "./mark.ts";
 import { FINE, OUTLINE, THIN } from "./pieceMark.ts";
 
-export type LabelPart =
+type LabelKind =
   /** A piece's number that does not fit on it. */
-  | { readonly kind: "flag"; readonly text: string }
+  | { readonly kind: "flag" }
   /** A piece's number where no frame is needed. */
-  | { readonly kind: "number"; readonly text: string }
+  | { readonly kind: "number" }
   /** The number of a problem. */
-  | { readonly kind: "ring"; readonly text: string }
-  | { readonly kind: "width"; readonly text: string; readonly isVoid: boolean }
-  | { readonly kind: "out"; readonly text: string };
+  | { readonly kind: "ring" }
+  | { readonly kind: "width"; readonly isVoid: boolean }
+  | { readonly kind: "out" };
+
+/** `isSmall`: in the letters of a sheet that is read at a desk. */
+export type LabelPart = LabelKind & { readonly text: string; readonly isSmall?: true };
 
 /** Height of a flag and a ring, mm of paper; the other parts are lower. */
 export const LABEL_HEIGHT = 6;
@@ -29,13 +32,13 @@ const OUT_PAD = 0.7;
 function letteringOf(part: LabelPart): Pick<TextMark, "height" | "weight"> {
   switch (part.kind) {
     case "flag":
-      return { height: 5, weight: 700 };
+      return { height: part.isSmall ? 3.5 : 5, weight: 700 };
     case "ring":
       return ringLettering(part.text);
     case "number":
-      return { height: 5, weight: 400 };
+      return { height: part.isSmall ? 3.5 : 5, weight: 400 };
     case "width":
-      return { height: 3.5, weight: part.isVoid ? 400 : 600 };
+      return { height: part.isSmall ? 2.5 : 3.5, weight: part.isVoid ? 400 : 600 };
     case "out":
       return { height: 2.5, weight: 600 };
     default:
