@@ -7,7 +7,7 @@
 //
 import type { FaceOpening } from "../fill/result.ts";
 import { type Box, centreOf, freePlace, grown } from "./box.ts";
-import { LABEL_HEIGHT, labelMarks, labelWidth, leaderMark } from "./label.ts";
+import { heightOfLabels, labelMarks, labelWidth, leaderMark } from "./label.ts";
 import { textWidth } from "./lettering.ts";
 import type { LetterHeight, Mark, Point } from "./mark.ts";
 import { type FramePiece, frameDepth, framePieces } from "./openingFrame.ts";
@@ -72,7 +72,7 @@ export function openingLabels(
     placeNumber(shownName(frame.piece.piece, context), frame, { area, taken, marks, head }, context);
   }
   const under = labels.underVoid.filter((flag) => flag.opening === opening.id);
-  for (const { label } of under) placeFlag(label, { area, taken, marks, head });
+  for (const { label } of under) placeFlag(label, { area, taken, marks, head }, context);
   const said = { ...opening, sillText: WORDS[context.info.language].sill(opening.sill) };
   const size = sizeMarks(said, { area, taken, style: context.nameStyle });
   if (size !== null) return { marks: [...marks, ...size], head };
@@ -116,8 +116,9 @@ function placeNumber(text: string, frame: FramePiece, into: Void, context: Ribbo
 }
 
 /** The flag of a low piece under the opening, close over it, with a leader down to it. */
-function placeFlag(label: HeadLabel, into: Void): void {
-  const size = { width: labelWidth(label.parts) + 0.8, height: LABEL_HEIGHT + 1.4 };
+function placeFlag(label: HeadLabel, into: Void, context: RibbonContext): void {
+  const high = heightOfLabels(context.nameStyle === "whole");
+  const size = { width: labelWidth(label.parts) + 0.8, height: high + 1.4 };
   const wish: Point = [label.x, into.area.y + into.area.height - size.height / 2];
   const place = freePlace(size, wish, { area: into.area, taken: into.taken, reach: NUMBER_REACH, step: 1 });
   if (place === null) {
@@ -127,7 +128,7 @@ function placeFlag(label: HeadLabel, into: Void): void {
   into.taken.push(place);
   const x = place.x + place.width / 2;
   into.marks.push(
-    leaderMark([label.x, label.y], place.y + place.height - 0.2, [x, place.y + 0.4 + LABEL_HEIGHT]),
+    leaderMark([label.x, label.y], place.y + place.height - 0.2, [x, place.y + 0.4 + high]),
     { kind: "circle", centre: [label.x, label.y], radius: 0.45, fill: "ink" },
     ...labelMarks(label.parts, x, place.y + 0.4),
   );

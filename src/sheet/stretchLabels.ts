@@ -110,12 +110,12 @@ export function stretchLabels(stretch: Stretch, context: RibbonContext): Stretch
 
 function labelGap(gap: Unfilled, stretch: Stretch, context: RibbonContext, draft: Draft): void {
   const box = boxIn(stretch, context.scale, gap)!;
-  const part: LabelPart = { kind: "ring", text: `${gap.problem + 1}` };
+  const part = styled({ kind: "ring", text: `${gap.problem + 1}` }, context);
   const size = partWidth(part);
   const [x, middle] = centreOf(box);
   if (size <= box.width && size <= box.height) {
     const ring = boxAround(x, middle, size - 1, size - 1);
-    draft.inside.push({ text: part.text, height: ringLettering(part.text).height, box: ring, piece: null });
+    draft.inside.push({ text: part.text, height: ringLettering(part).height, box: ring, piece: null });
   } else if (gap.z === 0) addTo(draft.flags, gap.x, part);
   else draft.head.push({ x, y: middle, hasDot: true, parts: [part] });
 }
