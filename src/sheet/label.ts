@@ -46,7 +46,7 @@ function letteringOf(part: LabelPart): Pick<TextMark, "height" | "weight"> {
     case "ring":
       return ringLettering(part);
     case "number":
-      return { height: part.isSmall ? 3.5 : 5, weight: 400 };
+      return { height: part.isSmall ? 2.5 : 5, weight: 400 };
     case "width":
       return { height: part.isSmall ? 2.5 : 3.5, weight: part.isVoid ? 400 : 600 };
     case "out":
