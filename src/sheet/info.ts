@@ -40,6 +40,8 @@ export interface SheetInfo {
   readonly thickness: { readonly [wall: string]: Mm };
   /** The mass one person may lift as the kit states it; null = not stated. */
   readonly personLimit: Kg | null;
+  /** Depth of the frames of panels behind the face, mm; null = not stated. */
+  readonly frameDepth: Mm | null;
   /** Heights of the tie rows above the floor as the kit states them, mm. */
   readonly tieRows: readonly Mm[];
   /** Title block: what the caller knows. Empty fields are left open, to be written by hand. */
@@ -83,6 +85,7 @@ export function sheetInfoOf(
     pieces: Object.fromEntries(kit.pieces.map((piece) => [piece.code, pieceInfo(piece)])),
     thickness: Object.fromEntries(unit.walls.map((wall) => [wall.id, wall.thickness])),
     personLimit: ruleValue(kit, "personLimit") ?? null,
+    frameDepth: ruleValue(kit, "frameDepth") ?? null,
     tieRows: ruleValue(kit, "tieRows") ?? [],
     document: fields.document ?? "",
     date: fields.date ?? "",

@@ -276,6 +276,7 @@ export function oneRoomInfo(members: Partial<SheetInfo> = {}): SheetInfo {
     pieces: Object.fromEntries(panels),
     thickness: { s: 100, e: 100, n: 100, w: 100 },
     personLimit: 25,
+    frameDepth: 65,
     tieRows: ROWS,
     document: "SK-A-R01",
     date: "2026-02-17",

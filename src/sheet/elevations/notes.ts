@@ -1,5 +1,5 @@
-// What stands beside the title block of an elevation: what to mind, and either how to read it or the problems of its
-// faces. Problems that find no paper there go to a sheet of their own at the end.
+// What the elevations say in sentences: how to read them, what to mind, and the problems of the faces on the page.
+// Problems that find no paper on their page go to the last, or to a sheet of their own at the end.
 
 import type { UnitFill } from "../../fill/result.ts";
 import type { Box } from "../box.ts";
@@ -17,6 +17,10 @@ const HEAD = 4.2;
 const COLUMN_GAP = 6;
 const LIST_COLUMNS = 4;
 
+/** Paper between the last row and problems under it, and the least height worth beginning. */
+const UNDER_ROWS = 5;
+const LEAST_UNDER = 24;
+
 /** The numbers of the problems whose rings are on the page, from 1. */
 function ringsOn(page: PackedPage): readonly number[] {
   const numbers = page.flatMap(({ blocks }) =>
@@ -31,8 +35,8 @@ function ringsOn(page: PackedPage): readonly number[] {
 }
 
 export interface ElevationNotes {
-  /** Beside the title block, page by page. */
-  readonly beside: readonly (readonly Mark[])[];
+  /** Page by page. */
+  readonly notes: readonly (readonly Mark[])[];
   /** Sheets of problems that found no paper beside any page. */
   readonly lists: readonly (readonly Mark[])[];
 }
@@ -43,52 +47,80 @@ export function elevationNotes(
   info: SheetInfo,
   paper: PaperSize,
 ): ElevationNotes {
+  const open = new Set<number>();
+  const notes = pages.map((page, index) => {
+    const isLast = index === pages.length - 1;
+    const numbers = [...new Set([...ringsOn(page), ...(isLast ? open : [])])].sort((a, b) => a - b);
+    const noted = pageNotes(page, problemBlocks(unit, numbers, info), info, paper);
+    for (const number of numbers) open.delete(number);
+    for (const number of noted.rest) open.add(number);
+    return noted.marks;
+  });
+  const rest = [...open].sort((a, b) => a - b);
+  return { notes, lists: listPages(problemBlocks(unit, rest, info), info, paper) };
+}
+
+type Blocks = (width: number) => readonly NumberedBlock[];
+
+interface NumberedBlock extends NoteBlock {
+  readonly number: number;
+}
+
+/** Problems go under the rows if there is paper, else to the place of the legend; `rest` are those without a place. */
+function pageNotes(page: PackedPage, blocks: Blocks, info: SheetInfo, paper: PaperSize) {
   const words = ELEVATION_WORDS[info.language];
-  const [left, right] = columns(besideBox(paper) ?? contentBox(paper), 2) as [Box, Box];
-  const unshown = new Set<number>();
-  const shown = new Set<number>();
-  const beside = pages.map((page): readonly Mark[] => {
-    const numbers = ringsOn(page);
-    const mind = textMarks(words.cautions, words.mind, right);
-    if (numbers.length === 0) return [...textMarks(words.legend, words.marks, left), ...mind];
-    const blocks = problemBlocks(unit, numbers, left.width);
-    const noted = notesMarks(
-      blocks.map(({ block }) => block),
-      below(left),
-    );
-    const count = blocks.length - noted.rest.length;
-    for (const [index, { number }] of blocks.entries()) (index < count ? shown : unshown).add(number);
-    const heading = noted.rest.length > 0 ? words.problemsGoOn : words.problems;
-    return [headingMark(heading, left), ...noted.marks, ...mind];
-  });
-  const rest = [...unshown].filter((number) => !shown.has(number)).sort((a, b) => a - b);
-  return { beside, lists: listPages(unit, rest, info, paper) };
+  const content = contentBox(paper);
+  const [left, right] = columns(besideBox(paper) ?? content, 2) as [Box, Box];
+  const mind = textMarks(words.cautions, words.mind, right);
+  const legend = textMarks(words.legend, [words.marks.join(" ")], left);
+  const last = page.at(-1)!;
+  const end = last.y + last.heights.whole + UNDER_ROWS;
+  const under = { ...content, y: content.y + end, height: content.height - end };
+  if (blocks(1e6).length === 0) return { marks: [...legend, ...mind], rest: [] };
+  if (under.height >= LEAST_UNDER) {
+    const placed = placeBlocks(blocks, columns(under, LIST_COLUMNS));
+    const heading = headingMark(placed.rest.length > 0 ? words.problemsGoOn : words.problems, under);
+    return { marks: [heading, ...placed.marks, ...legend, ...mind], rest: numbersOf(placed.rest) };
+  }
+  const placed = placeBlocks(blocks, [left]);
+  const heading = headingMark(placed.rest.length > 0 ? words.problemsGoOn : words.problems, left);
+  return { marks: [heading, ...placed.marks, ...mind], rest: numbersOf(placed.rest) };
 }
 
-function problemBlocks(unit: UnitFill, numbers: readonly number[], width: number) {
-  return numbers.flatMap((number): readonly { number: number; block: NoteBlock }[] => {
-    const problem = unit.problems[number - 1];
-    return problem === undefined ? [] : [{ number, block: problemBlock({ number, problem }, info.language, width) }];
-  });
+function numbersOf(blocks: readonly NumberedBlock[]): readonly number[] {
+  return blocks.map(({ number }) => number);
 }
 
-function listPages(
-  unit: UnitFill,
-  numbers: readonly number[],
-  info: SheetInfo,
-  paper: PaperSize,
-): readonly (readonly Mark[])[] {
+/** Fills one column after the other, each under the line of the heading. */
+function placeBlocks(blocks: Blocks, areas: readonly Box[]) {
+  let rest = blocks(areas[0]?.width ?? 0);
+  const marks: Mark[] = [];
+  for (const area of areas) {
+    const noted = notesMarks(rest, below(area));
+    marks.push(...noted.marks);
+    rest = rest.slice(rest.length - noted.rest.length);
+  }
+  return { marks, rest };
+}
+
+function problemBlocks(unit: UnitFill, numbers: readonly number[], info: SheetInfo): Blocks {
+  return (width) =>
+    numbers.flatMap((number) => {
+      const problem = unit.problems[number - 1];
+      return problem === undefined ? [] : [{ number, ...problemBlock({ number, problem }, info.language, width) }];
+    });
+}
+
+function listPages(blocks: Blocks, info: SheetInfo, paper: PaperSize): readonly (readonly Mark[])[] {
   const areas = columns(contentBox(paper), LIST_COLUMNS);
-  let rest: readonly NoteBlock[] = problemBlocks(unit, numbers, areas[0]!.width).map(({ block }) => block);
   const pages: (readonly Mark[])[] = [];
+  let rest = blocks(areas[0]!.width);
   while (rest.length > 0) {
-    const marks: Mark[] = [headingMark(ELEVATION_WORDS[info.language].problems, areas[0]!)];
-    for (const area of areas) {
-      const noted = notesMarks(rest, below(area));
-      marks.push(...noted.marks);
-      rest = noted.rest;
-    }
-    pages.push(marks);
+    const now = rest;
+    const placed = placeBlocks(() => now, areas);
+    const heading = headingMark(ELEVATION_WORDS[info.language].problems, areas[0]!);
+    pages.push([heading, ...placed.marks]);
+    rest = placed.rest.length < now.length ? placed.rest : [];
   }
   return pages;
 }

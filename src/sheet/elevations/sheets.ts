@@ -71,7 +71,7 @@ export function elevationSheets(
   const showing = showingIn(pages);
   const drawings = [
     ...pages.map((page, index) => ({
-      marks: [...page.flatMap((row) => packedRowMarks(row, content, showing)), ...notes.beside[index]!],
+      marks: [...page.flatMap((row) => packedRowMarks(row, content, showing)), ...notes.notes[index]!],
       description: descriptionOf(page, info),
       scale: scaleText(elevations.scale),
     })),
