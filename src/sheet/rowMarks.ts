@@ -4,12 +4,12 @@ import type { EdgePiece, FacePiece } from "../fill/result.ts";
 import type { Mm } from "../units.ts";
 import { labelMarks, leaderMark, leaderOffset } from "./label.ts";
 import { cutToWidth, textWidth } from "./lettering.ts";
+import { levelScale } from "./levelScale.ts";
 import type { Mark, Point } from "./mark.ts";
-import { foldMark, GHOST, OUTLINE, THIN } from "./pieceMark.ts";
+import { foldMark, GHOST, OUTLINE } from "./pieceMark.ts";
 import { placedMark } from "./placeMark.ts";
 import type { PlacedCorner, PlacedRow, PlacedStretch } from "./rowPlace.ts";
 import { letterHeight, letterWidth, POST } from "./rowPlan.ts";
-import { spreadOut } from "./spread.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { type Showing, stretchMarks } from "./stretchMarks.ts";
 
@@ -100,28 +100,15 @@ function heightScale(row: PlacedRow, floor: number, context: RibbonContext): rea
   const ties = [...context.parts.ownTies, ...context.parts.otherTies];
   const rows = ties.filter((tie) => tie.faces.some((id) => ids.has(id))).flatMap((tie) => tie.heights);
   const heights = [...new Set([...rows, ...faces.map(({ height }) => height)])].sort((a, b) => b - a);
-  const items = heights.map((height) => ({ height, wish: floor - height / context.scale, width: 2.9 }));
-  const head = floor - row.heights.floor + row.heights.wall;
-  return spreadOut(items, head - 1.5, floor + 1.5).flatMap(([{ height, wish }, y]): readonly Mark[] => [
+  return levelScale(
+    heights.map((height) => ({ height, isStrong: false })),
     {
-      kind: "text",
-      at: [context.span.left - 3.2, y + 1.25],
-      text: `${height}`,
-      height: 2.5,
-      weight: 400,
-      ink: "ink",
-      anchor: "end",
+      left: context.span.left,
+      floor,
+      head: floor - row.heights.floor + row.heights.wall,
+      scale: context.scale,
     },
-    {
-      kind: "polyline",
-      points: [
-        [context.span.left - 2.8, y],
-        [context.span.left - 1.9, y],
-        [context.span.left - 0.6, wish],
-      ],
-      stroke: THIN,
-    },
-  ]);
+  );
 }
 
 function flagMarks(flag: PlacedRow["flags"][number], row: PlacedRow, floor: number): readonly Mark[] {

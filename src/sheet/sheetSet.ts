@@ -12,6 +12,7 @@ import type { Kit } from "../kit/kit.ts";
 import type { Project, Unit } from "../plan/project.ts";
 import { type SheetFields, type SheetInfo, sheetInfoOf } from "./info.ts";
 import type { Sheet } from "./mark.ts";
+import { planAndElevations } from "./panelPlan/sheets.ts";
 import { filePart } from "./plainText.ts";
 import { roomSheets } from "./roomSheet.ts";
 
@@ -39,6 +40,7 @@ export interface SheetSet {
 /** Every kind of sheet in the order in which they are bound. */
 const KINDS: readonly ((source: SheetSource) => readonly Sheet[])[] = [
   ({ fill, info }) => roomSheets(fill, info),
+  ({ fill, info }) => planAndElevations(fill, info),
 ];
 
 /** The sheets of one entry and hand. Their names are unique among those of their unit in this hand. */

@@ -23,7 +23,7 @@ export interface PackedRow {
 export type PackedPage = readonly PackedRow[];
 
 /** Paper on the left of a row for the heights of ties, openings and wall. */
-export const GUTTER = 12;
+export const GUTTER = 10.6;
 
 /** Paper between two faces, and between two rooms. */
 const FACE_GAP = 4;

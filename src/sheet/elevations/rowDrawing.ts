@@ -3,6 +3,7 @@
 import type { Mm } from "../../units.ts";
 import type { Box } from "../box.ts";
 import { cutToWidth, textWidth } from "../lettering.ts";
+import { type Level, levelScale } from "../levelScale.ts";
 import type { Mark, Point } from "../mark.ts";
 import { isHeadPiece } from "../pieceKind.ts";
 import { FINE, GHOST, THIN } from "../pieceMark.ts";
@@ -10,7 +11,6 @@ import { placedMark } from "../placeMark.ts";
 import { plainText } from "../plainText.ts";
 import { type ShowingIn, wallMarks } from "../rowMarks.ts";
 import type { PlacedCorner, PlacedRow, PlacedStretch } from "../rowPlace.ts";
-import { spreadOut } from "../spread.ts";
 import { type FaceBlock, LETTER, type PlacedTag, TAG, tagText, tagWidth } from "./faceBlock.ts";
 import { GUTTER, NAME_FOOT, NAME_RULE, type PackedBlock, type PackedRow } from "./packing.ts";
 
@@ -19,7 +19,12 @@ export function packedRowMarks(row: PackedRow, content: Box, showing: ShowingIn)
   const left = content.x + GUTTER;
   const top = content.y + row.y;
   return [
-    ...levelMarks(row, content.x, top),
+    ...levelScale(levelsOf(row), {
+      left,
+      floor: top + row.heights.floor,
+      head: top + row.heights.wall,
+      scale: row.blocks[0]!.block.room.context.scale,
+    }),
     ...roomNames(row, left, top),
     ...row.blocks.flatMap(({ block, x }) =>
       blockMarks(block, row, showing).map((mark) => placedMark(mark, left + x, top)),
@@ -168,13 +173,8 @@ function wholeNames(names: readonly string[], paper: number): string {
   return "";
 }
 
-interface Level {
-  readonly height: Mm;
-  readonly isTieRow: boolean;
-}
-
 /** Heights above the floor of all that the faces of a row have: tie rows, sills and heads, the pieces at the head. */
-export function levelsOf(row: PackedRow): readonly Level[] {
+function levelsOf(row: PackedRow): readonly Level[] {
   const ties = new Set<Mm>();
   const others = new Set<Mm>();
   for (const { block } of row.blocks) {
@@ -190,34 +190,5 @@ export function levelsOf(row: PackedRow): readonly Level[] {
   others.delete(0);
   return [...new Set([...ties, ...others])]
     .sort((a, b) => b - a)
-    .map((height) => ({ height, isTieRow: ties.has(height) }));
-}
-
-function levelMarks(row: PackedRow, left: number, top: number): readonly Mark[] {
-  const scale = row.blocks[0]!.block.room.context.scale;
-  const floor = top + row.heights.floor;
-  const items = levelsOf(row).map((level) => ({ ...level, wish: floor - level.height / scale, width: 2.9 }));
-  const to = left + GUTTER - 1;
-  return spreadOut(items, top + row.heights.wall - 1.5, floor + 1.5).flatMap(
-    ([{ height, isTieRow, wish }, y]): readonly Mark[] => [
-      {
-        kind: "text",
-        at: [left + 7, y + 1.25],
-        text: `${height}`,
-        height: 2.5,
-        weight: isTieRow ? 600 : 400,
-        ink: "ink",
-        anchor: "end",
-      },
-      {
-        kind: "polyline",
-        points: [
-          [left + 7.5, y],
-          [left + 8.4, y],
-          [to, wish],
-        ],
-        stroke: isTieRow ? FINE : THIN,
-      },
-    ],
-  );
+    .map((height) => ({ height, isStrong: ties.has(height) }));
 }

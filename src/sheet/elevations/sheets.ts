@@ -2,14 +2,13 @@
 // sheets as hold them in the order of the rooms.
 
 import type { FacePiece, UnitFill } from "../../fill/result.ts";
-import { frameOf } from "../frame.ts";
+import { framedSheet } from "../framedSheet.ts";
 import { isAllMirrored, type SheetInfo } from "../info.ts";
 import type { Sheet } from "../mark.ts";
 import { contentBox, type PaperSize } from "../paper.ts";
 import { filePart, plainText } from "../plainText.ts";
 import type { PlacedStretch } from "../rowPlace.ts";
 import { scaleText } from "../scale.ts";
-import { sheetKey } from "../sheetKey.ts";
 import type { Showing } from "../stretchMarks.ts";
 import { faceBlocks } from "./breakFaces.ts";
 import { type ElevationNotes, elevationNotes } from "./notes.ts";
@@ -81,10 +80,8 @@ export function elevationSheets(
     const name = [filePart(unit.unit) || "unit", "elevations", `${index + 1}`.padStart(2, "0")].join("-");
     const isMirrored = isAllMirrored(info);
     const title = `${words.title}, ${plainText(info.unitName)}${isMirrored ? `, ${words.mirrored}` : ""}`;
-    const key = sheetKey(info, name, marks);
-    const frame = frameOf(info, { paper, title, scale, sheet: from + index, sheets, key });
-    const { width, height } = frame;
-    return { name, width, height, title, description, marks: [...frame.marks, ...marks] };
+    const entries = { name, title, description, paper, scale, sheet: from + index, sheets };
+    return framedSheet(info, entries, marks);
   });
 }
 

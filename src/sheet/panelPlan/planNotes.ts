@@ -16,36 +16,41 @@ const SMALL = { height: 2.5, weight: 400 } as const;
 const STRONG = { height: 2.5, weight: 700 } as const;
 const LEGEND_ROWS = 5;
 const LEGEND_PITCH = 5;
-const LEGEND_COLUMN = 56;
+const LEGEND_GAP = 4.5;
 const SAMPLE = 11;
+
+const ITEMS: readonly LegendItem[] = [
+  "panel",
+  "filler",
+  "closure",
+  "corner",
+  "firstOut",
+  "tie",
+  "door",
+  "window",
+  "section",
+  "problem",
+];
 
 /** Legend on the left, sentences on the right of the free paper. */
 export function besideMarks(unit: UnitFill, info: SheetInfo, area: Box): readonly Mark[] {
   const words = PANEL_PLAN_WORDS[info.language];
-  const items: readonly LegendItem[] = [
-    "panel",
-    "filler",
-    "closure",
-    "corner",
-    "firstOut",
-    "tie",
-    "door",
-    "window",
-    "section",
-    "problem",
-  ];
-  const legend = items.flatMap((item, index): readonly Mark[] => {
-    const x = area.x + Math.floor(index / LEGEND_ROWS) * LEGEND_COLUMN;
-    const y = area.y + 7.4 + (index % LEGEND_ROWS) * LEGEND_PITCH;
-    return [...sample(item, x, y), text(words.items[item], x + SAMPLE + 1.5, y + 1.25)];
-  });
-  const left = area.x + 2 * LEGEND_COLUMN + 2;
+  const legend: Mark[] = [];
+  let x = area.x;
+  for (let first = 0; first < ITEMS.length; first += LEGEND_ROWS) {
+    const column = ITEMS.slice(first, first + LEGEND_ROWS);
+    column.forEach((item, row) => {
+      const y = area.y + 7.4 + row * LEGEND_PITCH;
+      legend.push(...sample(item, x, y), text(words.items[item], x + SAMPLE + 1.5, y + 1.25));
+    });
+    x += SAMPLE + 1.5 + Math.max(...column.map((item) => textWidth(words.items[item], SMALL))) + LEGEND_GAP;
+  }
   const rows = [...new Set(unit.ties.flatMap(({ heights }) => heights))].sort((a, b) => a - b);
-  const mind = [...(rows.length > 0 ? [words.rows(rows)] : []), ...words.mind];
+  const mind = [...(rows.length > 0 ? [words.rows(rows)] : []), ...words.mind].join(" ");
   return [
     { kind: "text", at: [area.x, area.y + 3], text: words.legend, ...STRONG, ink: "ink", anchor: "start" },
     ...legend,
-    ...textMarks(words.cautions, mind, { ...area, x: left, width: area.x + area.width - left }),
+    ...textMarks(words.cautions, [mind], { ...area, x, width: area.x + area.width - x }),
   ];
 }
 

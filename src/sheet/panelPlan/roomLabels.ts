@@ -200,7 +200,7 @@ function placeName(at: RoomOnPlan, drawn: Drawn): void {
       textWidth(title, { height, weight: 700 }),
       second === null ? 0 : textWidth(second, { height: 2.5, weight: 400 }),
     );
-    const size = { width: width + 0.8, height: height * 1.3 + (second === null ? 0 : 4) + 0.8 };
+    const size = { width: width + 0.2, height: height * 1.3 + (second === null ? 0 : 4) + 0.8 };
     const place = placeInside(outline, size, at.taken);
     if (place === null) continue;
     at.taken.texts.take(place);

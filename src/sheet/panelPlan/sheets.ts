@@ -5,7 +5,7 @@ import type { UnitFill } from "../../fill/result.ts";
 import type { Box } from "../box.ts";
 import { elevationRooms } from "../elevations/rooms.ts";
 import { type Elevations, elevationCount, elevationSheets, elevationsOf } from "../elevations/sheets.ts";
-import { frameOf } from "../frame.ts";
+import { framedSheet } from "../framedSheet.ts";
 import { isAllMirrored, type SheetInfo } from "../info.ts";
 import type { Mark, Sheet } from "../mark.ts";
 import { type NoteBlock, notesMarks } from "../notes.ts";
@@ -13,7 +13,6 @@ import { besideBox, contentBox, largePaper, type PaperSize } from "../paper.ts";
 import { filePart, plainText } from "../plainText.ts";
 import { boundsOfPlan, concreteMarks, northMarks, planScale, planView } from "../planView.ts";
 import { scaleText } from "../scale.ts";
-import { sheetKey } from "../sheetKey.ts";
 import { faceMarks, frameDepth, openingMarks, outsideCornerMarks, tieMarks } from "./blocks.ts";
 import { paperTaken } from "./paperTaken.ts";
 import { besideMarks, unplacedBlocks } from "./planNotes.ts";
@@ -166,14 +165,7 @@ function finished(
   const name = [filePart(unit.unit) || "unit", "panel-plan", ...ending].join("-");
   const unitName = plainText(info.unitName);
   const title = `${words.title}, ${unitName}${isAllMirrored(info) ? `, ${words.mirrored}` : ""}`;
-  const key = sheetKey(info, name, drawing.marks);
-  const frame = frameOf(info, { paper, title, scale: drawing.scale, sheet: number, sheets, key });
-  return {
-    name,
-    width: frame.width,
-    height: frame.height,
-    title,
-    description: words.describes(unitName, unit.ties.length, unit.faces.length),
-    marks: [...frame.marks, ...drawing.marks],
-  };
+  const description = words.describes(unitName, unit.ties.length, unit.faces.length);
+  const entries = { name, title, description, paper, scale: drawing.scale, sheet: number, sheets };
+  return framedSheet(info, entries, drawing.marks);
 }
