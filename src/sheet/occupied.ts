@@ -52,15 +52,30 @@ export function occupied(area: Box): Occupied {
     }
     return true;
   };
+  const cell = (x: number, y: number): number => {
+    const [column, row] = [Math.floor((x - area.x) / CELL + NOISE), Math.floor((y - area.y) / CELL + NOISE)];
+    return column < 0 || row < 0 || column >= columns || row >= rows ? -1 : row * columns + column;
+  };
   return {
     take,
     isFree,
     takeLine: (a, b, breadth) => {
-      for (const [x, y] of steps(a, b)) {
+      const count = stepCount(a, b);
+      for (let step = 0; step <= count; step++) {
+        const share = count === 0 ? 0 : step / count;
+        const [x, y] = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
         take({ x: x - breadth / 2, y: y - breadth / 2, width: breadth, height: breadth });
       }
     },
-    isFreeLine: (a, b) => steps(a, b).every(([x, y]) => isFree({ x, y, width: CELL / 4, height: CELL / 4 })),
+    isFreeLine: (a, b) => {
+      const count = stepCount(a, b);
+      for (let step = 0; step <= count; step++) {
+        const share = count === 0 ? 0 : step / count;
+        const at = cell(a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share);
+        if (at < 0 || cells[at] === 1) return false;
+      }
+      return true;
+    },
     keep: () => {
       const kept = cells.slice();
       return () => cells.set(kept);
@@ -68,12 +83,7 @@ export function occupied(area: Box): Occupied {
   };
 }
 
-/** Places along the line, less than a cell apart. */
-function steps(a: Point, b: Point): readonly Point[] {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const count = Math.ceil(Math.max(Math.abs(dx), Math.abs(dy)) / (CELL / 2));
-  return Array.from({ length: count + 1 }, (_, step): Point => {
-    const share = count === 0 ? 0 : step / count;
-    return [a[0] + dx * share, a[1] + dy * share];
-  });
+/** Steps along the line, each less than a cell long. */
+function stepCount(a: Point, b: Point): number {
+  return Math.ceil(Math.max(Math.abs(b[0] - a[0]), Math.abs(b[1] - a[1])) / (CELL / 2));
 }

@@ -44,6 +44,8 @@ export interface RoomOnPlan {
   /** Sign before the decimals. */
   readonly decimal: string;
   readonly view: PlanView;
+  /** Places for the name of the room, the best first. */
+  readonly inside: readonly Point[];
   readonly taken: PaperTaken;
 }
 
@@ -58,20 +60,40 @@ interface Way {
 
 type Step = "widths" | "sections" | "name";
 
-/** Tries one way after the other until nothing but widths is missing; else the way that leaves out least. */
+/** Tries one way after the other until nothing but widths is missing that could be there; else takes the fullest. */
 export function roomLabels(at: RoomOnPlan): RoomLabels {
   const { texts } = at.taken;
   const before = texts.keep();
+  const hopeless = hopelessIn(at, before);
   let best: { readonly labels: RoomLabels; readonly lacks: number; readonly put: () => void } | null = null;
   for (const way of waysFor(at.room)) {
     before();
     const labels = attempt(at, way);
     const lacks = lacking(labels);
     if (best === null || lacks < best.lacks) best = { labels, lacks, put: texts.keep() };
-    if (lacks < MARK_LACKS) break;
+    if (lacks < hopeless + MARK_LACKS) break;
   }
   best?.put();
   return best?.labels ?? { marks: [], unplaced: [], hasName: true };
+}
+
+/** What has no place even where it stands alone: no way of going about the room can mend that. */
+function hopelessIn(at: RoomOnPlan, before: () => void): number {
+  let lacks = 0;
+  for (const step of ["name", "sections"] as const) {
+    for (const face of step === "name" ? [null] : facesOf(at.room)) {
+      before();
+      const drawn = emptyDrawing();
+      if (face === null) placeName(at, drawn);
+      else placeSections(at, [face], drawn, true);
+      lacks += face === null ? Number(!drawn.hasName) * NAME_LACKS : drawn.noMark.size * MARK_LACKS;
+    }
+  }
+  return lacks;
+}
+
+function facesOf({ rings }: ElevationRoom): readonly SheetFace[] {
+  return rings.flatMap((ring) => ring.faces);
 }
 
 /** A section mark weighs more than all widths of a room, its name more than some marks: the list goes by names. */
@@ -110,9 +132,13 @@ interface Drawn {
   hasName: boolean;
 }
 
+function emptyDrawing(): Drawn {
+  return { marks: [], noMark: new Set(), noWidth: new Set(), hasName: false };
+}
+
 function attempt(at: RoomOnPlan, way: Way): RoomLabels {
-  const faces = at.room.rings.flatMap((ring) => ring.faces);
-  const drawn: Drawn = { marks: [], noMark: new Set(), noWidth: new Set(), hasName: false };
+  const faces = facesOf(at.room);
+  const drawn = emptyDrawing();
   for (const step of way.steps) {
     if (step === "widths") placeWidths(at, faces, drawn);
     else if (step === "name") placeName(at, drawn);
@@ -192,7 +218,6 @@ function placeName(at: RoomOnPlan, drawn: Drawn): void {
   const ring = rings[0];
   drawn.hasName = parts.isOutside || ring === undefined;
   if (drawn.hasName || ring === undefined) return;
-  const outline = ring.faces.map(({ face }) => at.view.at(face.from));
   const area = parts.area > 0 ? `${parts.area.toFixed(2).replace(".", at.decimal)} m²` : "";
   for (const { height, hasArea } of NAME_SIZES) {
     const second = hasArea && area !== "" ? area : null;
@@ -201,7 +226,7 @@ function placeName(at: RoomOnPlan, drawn: Drawn): void {
       second === null ? 0 : textWidth(second, { height: 2.5, weight: 400 }),
     );
     const size = { width: width + 0.2, height: height * 1.3 + (second === null ? 0 : 4) + 0.8 };
-    const place = placeInside(outline, size, at.taken);
+    const place = placeInside(at.inside, size, at.taken);
     if (place === null) continue;
     at.taken.texts.take(place);
     const x = place.x + place.width / 2;
@@ -221,30 +246,34 @@ function placeName(at: RoomOnPlan, drawn: Drawn): void {
   }
 }
 
-/** The free place inside the outline nearest to its middle. */
+/** The first of the places at which the box is free. */
 function placeInside(
-  outline: readonly Point[],
+  places: readonly Point[],
   size: { readonly width: number; readonly height: number },
   taken: PaperTaken,
 ): Box | null {
+  for (const [x, y] of places) {
+    const box = boxAround(x, y, size.width, size.height);
+    if (isFree(taken, box)) return box;
+  }
+  return null;
+}
+
+/** Places inside the outline a millimetre apart, the nearest to its middle first. */
+export function placesInside(outline: readonly Point[]): readonly Point[] {
   const xs = outline.map(([x]) => x);
   const ys = outline.map(([, y]) => y);
   const [left, right, top, foot] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   const middle: Point = [(left + right) / 2, (top + foot) / 2];
   const places: { readonly at: Point; readonly far: number }[] = [];
-  const step = 1;
-  for (let y = middle[1] - Math.floor((middle[1] - top) / step) * step; y < foot; y += step) {
-    for (let x = middle[0] - Math.floor((middle[0] - left) / step) * step; x < right; x += step) {
+  for (let y = middle[1] - Math.floor(middle[1] - top); y < foot; y++) {
+    for (let x = middle[0] - Math.floor(middle[0] - left); x < right; x++) {
       const far = (x - middle[0]) * (x - middle[0]) + (y - middle[1]) * (y - middle[1]);
-      places.push({ at: [x, y], far });
+      if (isInside([x, y], outline)) places.push({ at: [x, y], far });
     }
   }
   places.sort((a, b) => a.far - b.far || a.at[1] - b.at[1] || a.at[0] - b.at[0]);
-  for (const { at } of places) {
-    const box = boxAround(at[0], at[1], size.width, size.height);
-    if (isInside(at, outline) && isFree(taken, box)) return box;
-  }
-  return null;
+  return places.map(({ at }) => at);
 }
 
 /** Whether a place lies in a ring: a ray from it crosses the ring an odd number of times. */

@@ -2,21 +2,32 @@
 // sheet each face is drawn; at the end what the plan had no paper for.
 
 import type { UnitFill } from "../../fill/result.ts";
-import type { Box } from "../box.ts";
-import { elevationRooms } from "../elevations/rooms.ts";
+import { type Box, grown } from "../box.ts";
+import { type ElevationRoom, elevationRooms } from "../elevations/rooms.ts";
 import { type Elevations, elevationCount, elevationSheets, elevationsOf } from "../elevations/sheets.ts";
+import { byPlace } from "../faceRing.ts";
 import { framedSheet } from "../framedSheet.ts";
 import { isAllMirrored, type SheetInfo } from "../info.ts";
-import type { Mark, Sheet } from "../mark.ts";
+import type { Mark, Point, Sheet } from "../mark.ts";
 import { type NoteBlock, notesMarks } from "../notes.ts";
 import { besideBox, contentBox, largePaper, type PaperSize } from "../paper.ts";
+import { placedMark } from "../placeMark.ts";
 import { filePart, plainText } from "../plainText.ts";
-import { boundsOfPlan, concreteMarks, northMarks, planScale, planView } from "../planView.ts";
+import {
+  boundsOfPlan,
+  concreteMarks,
+  northMarks,
+  type PlanBounds,
+  type PlanView,
+  planScale,
+  planView,
+} from "../planView.ts";
+import { roomPartsOf } from "../roomParts.ts";
 import { scaleText } from "../scale.ts";
 import { faceMarks, frameDepth, openingMarks, outsideCornerMarks, tieMarks } from "./blocks.ts";
 import { paperTaken } from "./paperTaken.ts";
 import { besideMarks, unplacedBlocks } from "./planNotes.ts";
-import { roomLabels, type Unplaced } from "./roomLabels.ts";
+import { placesInside, roomLabels, type Unplaced } from "./roomLabels.ts";
 import { PANEL_PLAN_WORDS } from "./words.ts";
 
 /** Paper round the plan for widths and marks of the outside faces, mm. */
@@ -26,8 +37,12 @@ const BORDER = 16;
 const LIST = { width: 58, gap: 6 } as const;
 const LIST_COLUMNS = 6;
 
+/** Paper that the north arrow takes over the list. */
+const NORTH = 12;
+
 /** All sheets of panel plan and elevations, on the large paper that goes with the rest of the set. */
-export function planAndElevations(unit: UnitFill, info: SheetInfo): readonly Sheet[] {
+export function planAndElevations(listed: UnitFill, info: SheetInfo): readonly Sheet[] {
+  const unit = inOrder(listed);
   const paper = largePaper(info.paper);
   const elevations = elevationsOf(unit, info, paper);
   const plan = planOf(unit, info, { paper, elevations });
@@ -41,6 +56,16 @@ export function planAndElevations(unit: UnitFill, info: SheetInfo): readonly She
       finish({ marks, scale: "" }, index + 1, sheets - plan.lists.length + index + 1),
     ),
   ];
+}
+
+/** Faces and ties in an order of their own, so that equal fills give equal sheets. */
+function inOrder(unit: UnitFill): UnitFill {
+  const faces = roomPartsOf(unit).flatMap((parts) => parts.faces);
+  return {
+    ...unit,
+    faces: faces.sort((a, b) => byPlace(a.from, b.from) || byPlace(a.to, b.to)),
+    ties: [...unit.ties].sort((a, b) => byPlace(a.at, b.at)),
+  };
 }
 
 interface Drawing {
@@ -61,28 +86,29 @@ function planOf(
   const beside = besideBox(on.paper);
   const bounds = boundsOfPlan(unit.faces.flatMap(({ from, to }) => [from, to]));
   const scale = planScale(bounds, content, BORDER);
-  const draw = (area: Box) => drawnPlan(unit, info, { area, scale, bounds, elevations: on.elevations });
+  const { marks, unplaced } = drawnPlan(unit, info, {
+    area: content,
+    scale,
+    bounds,
+    elevations: on.elevations,
+  });
   const north = northMarks(content.x + content.width - 3, content.y + 4);
   const legend = beside === null ? [] : besideMarks(unit, info, beside);
-  const whole = draw(content);
-  const usual = { marks: [...whole.marks, ...north, ...legend], scale: scaleText(scale) };
-  if (whole.unplaced.length === 0) return { ...usual, lists: [] };
+  const plan = (drawing: readonly Mark[]) => [...drawing, ...north, ...legend];
+  const drawn = { marks: plan(marks), scale: scaleText(scale), lists: [] };
+  if (unplaced.length === 0) return drawn;
   // What found no place is listed at the right of the plan if it stays as large there, else on a sheet of its own.
-  const area = { ...content, width: content.width - LIST.width - LIST.gap };
-  if (planScale(bounds, area, BORDER) !== scale) {
-    return { ...usual, lists: listPages(unplacedBlocks(whole.unplaced, info, LIST.width), content) };
-  }
-  const narrow = draw(area);
-  const listed = notesMarks(unplacedBlocks(narrow.unplaced, info, LIST.width), {
-    x: area.x + area.width + LIST.gap,
-    y: content.y + 12,
-    height: content.height - 12,
+  const blocks = unplacedBlocks(unplaced, info, LIST.width);
+  const listed = LIST.width + LIST.gap;
+  const narrow = { ...content, width: content.width - listed };
+  if (planScale(bounds, narrow, BORDER) !== scale) return { ...drawn, lists: listPages(blocks, content) };
+  const list = notesMarks(blocks, {
+    x: content.x + content.width - LIST.width,
+    y: content.y + NORTH,
+    height: content.height - NORTH,
   });
-  return {
-    marks: [...narrow.marks, ...north, ...listed.marks, ...legend],
-    scale: scaleText(scale),
-    lists: listPages(listed.rest, content),
-  };
+  const aside = marks.map((mark) => placedMark(mark, -listed / 2, 0));
+  return { ...drawn, marks: plan([...aside, ...list.marks]), lists: listPages(list.rest, content) };
 }
 
 function drawnPlan(
@@ -91,17 +117,25 @@ function drawnPlan(
   to: {
     readonly area: Box;
     readonly scale: number;
-    readonly bounds: ReturnType<typeof boundsOfPlan>;
+    readonly bounds: PlanBounds;
     readonly elevations: Elevations;
   },
 ): { readonly marks: readonly Mark[]; readonly unplaced: readonly Unplaced[] } {
   const view = planView(to.bounds, to.scale, to.area);
-  const taken = paperTaken(unit, info, view, to.area);
+  const taken = paperTaken(unit, info, view, labelArea(to.bounds, view));
   const sheetOf = sheetsOfFaces(to.elevations);
   const { decimal } = PANEL_PLAN_WORDS[info.language];
   const labels = elevationRooms(unit, info, to.scale).map((room) => ({
     room,
-    ...roomLabels({ room, sheetOf, depth: frameDepth(info), decimal, view, taken }),
+    ...roomLabels({
+      room,
+      sheetOf,
+      depth: frameDepth(info),
+      decimal,
+      view,
+      inside: room.parts.isOutside ? [] : placesInside(outlineOf(room, view)),
+      taken,
+    }),
   }));
   const nameless: readonly Unplaced[] = labels
     .filter(({ hasName }) => !hasName)
@@ -117,6 +151,17 @@ function drawnPlan(
     ],
     unplaced: [...labels.flatMap(({ unplaced }) => unplaced), ...nameless],
   };
+}
+
+function outlineOf({ rings }: ElevationRoom, view: PlanView): readonly Point[] {
+  return (rings[0]?.faces ?? []).map(({ face }) => view.at(face.from));
+}
+
+/** The plan with its border: labels keep to it wherever on the sheet it lies. */
+function labelArea({ left, right, low, high }: PlanBounds, view: PlanView): Box {
+  const [x, y] = view.at([left, high]);
+  const [toX, toY] = view.at([right, low]);
+  return grown({ x, y, width: toX - x, height: toY - y }, BORDER);
 }
 
 /** Sheet of the elevation of each face, the plan being sheet 1; the first for a face that was broken. */
