@@ -69,7 +69,20 @@ const NOT_LISTED = new Set([
 /** Every width is a number on the plan, or stands in the list of its face. */
 function holdWidths({ unit, plan, lists }: WallSheets): void {
   const numbers = textsOf([plan, ...lists]).filter(({ height }) => height === 2.5);
-  const written = numbers.flatMap(({ text }) => (/^[\d\s():]+$/.test(text) ? text.split(/\s+/) : []));
+  // "5 × 600" is a run of five; a line of the list breaks at any space and then goes on in the next text.
+  const lines = numbers.filter(({ text }) => /^[\d\s():,×]+$/.test(text)).map(({ text }) => text);
+  const whole: string[] = [];
+  for (const text of lines) {
+    const last = whole.at(-1);
+    const goesOn = last !== undefined && (/[,×:]$/.test(last) || text.startsWith("×"));
+    if (goesOn) whole[whole.length - 1] = `${last} ${text}`;
+    else whole.push(text);
+  }
+  const parts = whole.flatMap((text) => text.split(",")).map((part) => part.trim());
+  const written = parts.flatMap((part) => {
+    const [count, width] = part.includes("×") ? part.split("×").map((side) => side.trim()) : ["1", part];
+    return Array<string>(Number(count)).fill(width ?? "");
+  });
   const left = new Map<string, number>();
   for (const number of written) left.set(number, (left.get(number) ?? 0) + 1);
   for (const width of standingWidths(unit)) {

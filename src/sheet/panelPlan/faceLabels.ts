@@ -28,7 +28,8 @@ export interface WidthLabel {
   readonly x: Mm;
   readonly width: Mm;
   readonly text: string;
-  readonly kind: "panel" | "void" | "ring";
+  /** "run": several equal panels side by side, each too narrow for its number. */
+  readonly kind: "panel" | "run" | "void" | "ring";
 }
 
 /** Clear between a block, with the dots of ties on it, and its width; mm of paper. */
@@ -36,6 +37,8 @@ const OFF = 0.9;
 const CLEAR = 0.3;
 const WIDTH_HEIGHT = 2.5;
 const RING = 4.6;
+/** Paper that the line under the text of a run takes. */
+const RUN_LINE = 0.7;
 /** How far leaders reach from the block, nearest first, and how far they lean; mm of paper. */
 const LEADER_REACHES = [3.8, 6.6, 9.4, 12.2] as const;
 /** A leader that cannot run straight to its width first leaves the row of widths by the blocks. */
@@ -55,6 +58,50 @@ export function widthLabels(face: FilledFace): readonly WidthLabel[] {
       .filter(({ z }) => z === 0)
       .map(({ x, width, problem }) => ({ x, width, text: `${problem + 1}`, kind: "ring" as const })),
   ].sort((a, b) => a.x - b.x);
+}
+
+/** The labels with equal panels that are too narrow for their numbers drawn together: "5 × 600". */
+export function withRuns(labels: readonly WidthLabel[], at: FaceOnPlan): readonly WidthLabel[] {
+  return gathered(labels, 2, (label) => slackOf(label, at) < 0);
+}
+
+/** A list of widths with three or more equal ones drawn together. */
+export function shortened(labels: readonly WidthLabel[]): readonly WidthLabel[] {
+  return gathered(labels, 3, () => true);
+}
+
+function gathered(
+  labels: readonly WidthLabel[],
+  least: number,
+  isIn: (label: WidthLabel) => boolean,
+): readonly WidthLabel[] {
+  const runs: WidthLabel[][] = [];
+  for (const label of labels) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    const goesOn =
+      last !== undefined &&
+      label.kind === "panel" &&
+      last.kind === "panel" &&
+      last.width === label.width &&
+      last.x + last.width === label.x &&
+      isIn(label) &&
+      isIn(last);
+    if (goesOn) run!.push(label);
+    else runs.push([label]);
+  }
+  return runs.flatMap((run): readonly WidthLabel[] => {
+    const first = run[0]!;
+    if (run.length < least) return run;
+    return [
+      { ...first, width: first.width * run.length, text: `${run.length} × ${first.width}`, kind: "run" },
+    ];
+  });
+}
+
+function slackOf(label: WidthLabel, at: FaceOnPlan): number {
+  const { along } = anchorOf(at, label.x);
+  return label.width / at.view.scale / 2 - halfIn(sizeOf(label), along) - CLEAR / 2;
 }
 
 function lettering(kind: WidthLabel["kind"]): { readonly height: LetterHeight; readonly weight: 400 | 600 } {
@@ -94,19 +141,30 @@ function moved(from: Point, out: Point, reach: number, along: Point, shift: numb
 export function placeBeside(label: WidthLabel, at: FaceOnPlan): readonly Mark[] | null {
   const { from, out, along } = anchorOf(at, label.x + label.width / 2);
   const size = sizeOf(label);
-  const slack = label.width / at.view.scale / 2 - halfIn(size, along) - CLEAR / 2;
+  const slack = slackOf(label, at);
   if (slack < 0) return null;
-  const reach = OFF + halfIn(size, out);
+  const reach = OFF + halfIn(size, out) + (label.kind === "run" ? RUN_LINE : 0);
   for (let shift = 0; shift <= slack + 1e-9; shift += 0.5) {
     for (const side of shift === 0 ? [1] : [1, -1]) {
       const centre = moved(from, out, reach, along, shift * side);
       const box = boxAround(centre[0], centre[1], size.width, size.height);
       if (!isFree(at.taken, grown(box, CLEAR / 2))) continue;
       at.taken.texts.take(grown(box, CLEAR / 2));
-      return labelMarks(label, centre);
+      return [...(label.kind === "run" ? runLine(label, at) : []), ...labelMarks(label, centre)];
     }
   }
   return null;
+}
+
+/** A line as long as the run, between its blocks and the text. */
+function runLine(label: WidthLabel, at: FaceOnPlan): readonly Mark[] {
+  const inset = 0.6 * at.view.scale;
+  const [from, to] = [label.x + inset, label.x + label.width - inset].map((x): Point => {
+    const anchor = anchorOf(at, x);
+    return moved(anchor.from, anchor.out, OFF, anchor.along, 0);
+  }) as [Point, Point];
+  at.taken.texts.takeLine(from, to, 0.4);
+  return [{ kind: "line", from, to, stroke: THIN }];
 }
 
 /** The width farther out, on a leader that crosses nothing; null where no place is free. */

@@ -172,6 +172,7 @@ function sectionSample(x: number, y: number): readonly Mark[] {
 }
 
 const LINE = 3.6;
+const BLOCK_GAP = 1.2;
 
 /** The list of what found no place, one block for a face, to be set in columns of this width. */
 export function unplacedBlocks(
@@ -182,20 +183,24 @@ export function unplacedBlocks(
   const words = PANEL_PLAN_WORDS[info.language];
   return [
     linesBlock([words.list], width, STRONG),
-    linesBlock([words.listRule], width, SMALL),
+    spaced(linesBlock([words.listRule], width, SMALL)),
     ...unplaced.map(({ room, letter, sheet, widths }) => {
       const parts = [
-        ...(widths === null ? [] : [widths.join("  ")]),
+        ...(widths === null ? [] : [widths.join(", ")]),
         ...(sheet === null ? [] : [words.onSheet(sheet)]),
       ];
       const head = linesBlock([`${room} ${letter}`.trim()], width, STRONG);
       const body = linesBlock(parts, width, SMALL);
       return {
         marks: [...head.marks, ...shifted(body.marks, head.height)],
-        height: head.height + body.height + 1.2,
+        height: head.height + body.height + BLOCK_GAP,
       };
     }),
   ];
+}
+
+function spaced(block: NoteBlock): NoteBlock {
+  return { ...block, height: block.height + BLOCK_GAP };
 }
 
 function linesBlock(

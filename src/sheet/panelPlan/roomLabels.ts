@@ -15,8 +15,10 @@ import {
   placeBeside,
   placeOnLeader,
   placeSection,
+  shortened,
   type WidthLabel,
   widthLabels,
+  withRuns,
 } from "./faceLabels.ts";
 import { isFree, type PaperTaken } from "./paperTaken.ts";
 
@@ -166,8 +168,9 @@ function onPlan(at: RoomOnPlan, { face }: SheetFace): FaceOnPlan {
 function placeWidths(at: RoomOnPlan, faces: readonly SheetFace[], drawn: Drawn): void {
   const later: (readonly [SheetFace, WidthLabel])[] = [];
   for (const face of faces) {
-    for (const label of widthLabels(face.face)) {
-      const marks = placeBeside(label, onPlan(at, face));
+    const on = onPlan(at, face);
+    for (const label of withRuns(widthLabels(face.face), on)) {
+      const marks = placeBeside(label, on);
       if (marks === null) later.push([face, label]);
       else drawn.marks.push(...marks);
     }
@@ -197,7 +200,7 @@ function widthsOf({ face }: SheetFace): readonly string[] {
   const corners = face.pieces
     .filter((piece) => piece.family === "inside-corner" && piece.z === 0)
     .map(({ x, width }) => ({ x, text: `(${width})` }));
-  const others = widthLabels(face).map(({ x, width, text, kind }) => ({
+  const others = shortened(widthLabels(face)).map(({ x, width, text, kind }) => ({
     x,
     text: kind === "ring" ? `${width}: ${text}` : text,
   }));
