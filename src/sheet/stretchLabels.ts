@@ -206,7 +206,9 @@ function tapeLabels(
       const width = styled({ kind: "width", text: `${part.width}`, isVoid: "isVoid" in part }, context);
       const out = "piece" in part ? context.outOrder[part.piece] : undefined;
       const tag: readonly LabelPart[] =
-        out === undefined ? [] : [{ kind: "out", text: WORDS[context.info.language].out(out) }];
+        out === undefined
+          ? []
+          : [styled({ kind: "out", text: WORDS[context.info.language].out(out) }, context)];
       const flag = flags.get(part.x) ?? [];
       const fits = flag.length === 0 && labelWidth([width]) + 2 * WIDTH_INSET <= paper;
       const level1: readonly TapeLabel[] = fits ? [{ level: 1, x, parts: [width] }] : [];

@@ -184,13 +184,17 @@ describe("paper and languages", () => {
       (["en", "es", "pt"] as const).map((language) => ({ name, paper, language })),
     ),
   );
-  it.each(cases)("$name on the large sheet beside $paper in $language", ({ name, paper, language }) => {
-    for (const sheets of sampleWallSheets(name, paper, language)) {
-      holdPaper(sheets);
-      const title = titleBox(paper === "A4" ? "A3" : "Tabloid");
-      for (const sheet of sheets.all) expect(acrossTitle(sheet, title)).toEqual([]);
-    }
-  });
+  it.each(cases)(
+    "$name on the large sheet beside $paper in $language",
+    { timeout: LONG },
+    ({ name, paper, language }) => {
+      for (const sheets of sampleWallSheets(name, paper, language)) {
+        holdPaper(sheets);
+        const title = titleBox(paper === "A4" ? "A3" : "Tabloid");
+        for (const sheet of sheets.all) expect(acrossTitle(sheet, title)).toEqual([]);
+      }
+    },
+  );
 
   /** Marks that begin outside the title block and run into it. */
   function acrossTitle(sheet: Sheet, title: ReturnType<typeof titleBox>) {

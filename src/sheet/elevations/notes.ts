@@ -107,7 +107,9 @@ function problemBlocks(unit: UnitFill, numbers: readonly number[], info: SheetIn
   return (width) =>
     numbers.flatMap((number) => {
       const problem = unit.problems[number - 1];
-      return problem === undefined ? [] : [{ number, ...problemBlock({ number, problem }, info.language, width) }];
+      return problem === undefined
+        ? []
+        : [{ number, ...problemBlock({ number, problem }, info.language, width) }];
     });
 }
 

@@ -7,7 +7,7 @@ import { plainText } from "../plainText.ts";
 import { ribbonContext } from "../ribbonContext.ts";
 import { type RoomParts, roomPartsOf } from "../roomParts.ts";
 import type { RibbonContext } from "../stretch.ts";
-import { ELEVATION_WORDS } from "./words.ts";
+import { WORDS } from "../words.ts";
 
 export interface ElevationRoom {
   /** As written over its faces. */
@@ -19,7 +19,7 @@ export interface ElevationRoom {
 
 /** The rooms in the order of the room sheets, then the outside, drawn at this scale. */
 export function elevationRooms(unit: UnitFill, info: SheetInfo, scale: number): readonly ElevationRoom[] {
-  const words = ELEVATION_WORDS[info.language];
+  const words = WORDS[info.language];
   return roomPartsOf(unit).map((parts) => {
     const rings = sheetRings(parts.faces, info);
     const context = ribbonContext(unit, parts, rings, info);

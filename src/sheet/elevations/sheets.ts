@@ -10,6 +10,7 @@ import { filePart, plainText } from "../plainText.ts";
 import type { PlacedStretch } from "../rowPlace.ts";
 import { scaleText } from "../scale.ts";
 import type { Showing } from "../stretchMarks.ts";
+import { WORDS } from "../words.ts";
 import { faceBlocks } from "./breakFaces.ts";
 import { type ElevationNotes, elevationNotes } from "./notes.ts";
 import { GUTTER, type PackedPage, packPages, tallestWall } from "./packing.ts";
@@ -79,7 +80,7 @@ export function elevationSheets(
   return drawings.map(({ marks, description, scale }, index) => {
     const name = [filePart(unit.unit) || "unit", "elevations", `${index + 1}`.padStart(2, "0")].join("-");
     const isMirrored = isAllMirrored(info);
-    const title = `${words.title}, ${plainText(info.unitName)}${isMirrored ? `, ${words.mirrored}` : ""}`;
+    const title = `${words.title}, ${plainText(info.unitName)}${isMirrored ? `, ${WORDS[info.language].header.mirrored}` : ""}`;
     const entries = { name, title, description, paper, scale, sheet: from + index, sheets };
     return framedSheet(info, entries, marks);
   });

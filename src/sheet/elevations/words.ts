@@ -4,9 +4,6 @@ import type { Language } from "../../plan/project.ts";
 
 interface ElevationWords {
   readonly title: string;
-  readonly mirrored: string;
-  readonly outside: string;
-  readonly unnamed: string;
   readonly legend: string;
   readonly marks: readonly string[];
   readonly cautions: string;
@@ -19,15 +16,12 @@ interface ElevationWords {
 export const ELEVATION_WORDS: Readonly<Record<Language, ElevationWords>> = {
   en: {
     title: "Wall elevations",
-    mirrored: "mirrored",
-    outside: "Outside",
-    unnamed: "Unnamed room",
     legend: "How to read it",
     marks: [
       "Each face as seen by the person before it; names as on the room sheets.",
       "Heights from the floor; in bold: tie rows. Widths under the floor line.",
       "Bar: tie put in from this side. Open bar: from the other. Dots: no tie inside.",
-      "Long thin bar: ledger; circle: bracket; wedge: brace. Notch: out first, as tagged.",
+      "Long thin bar: ledger; circle: bracket; triangle: brace. Notch: out first, as tagged.",
       "m1: the face goes on at the same mark. Ring: problem, by its number.",
     ],
     cautions: "On the wall",
@@ -42,15 +36,12 @@ export const ELEVATION_WORDS: Readonly<Record<Language, ElevationWords>> = {
   },
   es: {
     title: "Elevaciones de muros",
-    mirrored: "en espejo",
-    outside: "Exterior",
-    unnamed: "Cuarto sin nombre",
     legend: "Cómo se lee",
     marks: [
-      "Cada cara como la ve quien está delante; nombres como en las hojas de cuarto.",
+      "Cada cara como la ve quien está delante; nombres como en las hojas de recinto.",
       "Alturas desde el piso; en negrita: filas de corbatas. Anchos bajo la línea de piso.",
       "Barra: corbata puesta de este lado. Barra abierta: del otro. Puntos: sin corbata dentro.",
-      "Barra larga: alineador; círculo: ménsula; cuña: puntal. Muesca: sale primero, según rótulo.",
+      "Barra larga: alineador; círculo: ménsula; triángulo: tornapunta. Muesca: sale primero, según rótulo.",
       "m1: la cara sigue en la misma marca. Anillo: problema, por su número.",
     ],
     cautions: "En el muro",
@@ -65,15 +56,12 @@ export const ELEVATION_WORDS: Readonly<Record<Language, ElevationWords>> = {
   },
   pt: {
     title: "Elevações das paredes",
-    mirrored: "espelhado",
-    outside: "Exterior",
-    unnamed: "Cômodo sem nome",
     legend: "Como ler",
     marks: [
       "Cada face como a vê quem está diante dela; nomes como nas folhas de cômodo.",
       "Alturas a partir do piso; em negrito: linhas de gravatas. Larguras sob a linha do piso.",
       "Barra: gravata posta deste lado. Barra vazada: do outro. Pontos: sem gravata dentro.",
-      "Barra longa: alinhador; círculo: suporte; cunha: escora. Entalhe: sai primeiro, como indicado.",
+      "Barra longa: alinhador; círculo: suporte; triângulo: aprumador. Entalhe: sai primeiro, como indicado.",
       "m1: a face continua na mesma marca. Anel: problema, pelo número.",
     ],
     cautions: "Na parede",

@@ -43,8 +43,8 @@ export interface RoomOnPlan {
   /** Sheet of the elevation of a face, by the face's id. */
   readonly sheetOf: ReadonlyMap<string, number>;
   readonly depth: Mm;
-  /** Sign before the decimals. */
-  readonly decimal: string;
+  /** How an area is written, m². */
+  readonly areaText: (squareMetres: number) => string;
   readonly view: PlanView;
   /** Places for the name of the room, the best first. */
   readonly inside: readonly Point[];
@@ -221,7 +221,7 @@ function placeName(at: RoomOnPlan, drawn: Drawn): void {
   const ring = rings[0];
   drawn.hasName = parts.isOutside || ring === undefined;
   if (drawn.hasName || ring === undefined) return;
-  const area = parts.area > 0 ? `${parts.area.toFixed(2).replace(".", at.decimal)} m²` : "";
+  const area = parts.area > 0 ? at.areaText(parts.area) : "";
   for (const { height, hasArea } of NAME_SIZES) {
     const second = hasArea && area !== "" ? area : null;
     const width = Math.max(

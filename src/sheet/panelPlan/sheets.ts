@@ -24,6 +24,7 @@ import {
 } from "../planView.ts";
 import { roomPartsOf } from "../roomParts.ts";
 import { scaleText } from "../scale.ts";
+import { WORDS } from "../words.ts";
 import { faceMarks, frameDepth, openingMarks, outsideCornerMarks, tieMarks } from "./blocks.ts";
 import { paperTaken } from "./paperTaken.ts";
 import { besideMarks, unplacedBlocks } from "./planNotes.ts";
@@ -124,14 +125,14 @@ function drawnPlan(
   const view = planView(to.bounds, to.scale, to.area);
   const taken = paperTaken(unit, info, view, labelArea(to.bounds, view));
   const sheetOf = sheetsOfFaces(to.elevations);
-  const { decimal } = PANEL_PLAN_WORDS[info.language];
+  const areaText = WORDS[info.language].header.area;
   const labels = elevationRooms(unit, info, to.scale).map((room) => ({
     room,
     ...roomLabels({
       room,
       sheetOf,
       depth: frameDepth(info),
-      decimal,
+      areaText,
       view,
       inside: room.parts.isOutside ? [] : placesInside(outlineOf(room, view)),
       taken,
@@ -209,7 +210,7 @@ function finished(
   const ending = index === 0 ? [] : [`p${index + 1}`];
   const name = [filePart(unit.unit) || "unit", "panel-plan", ...ending].join("-");
   const unitName = plainText(info.unitName);
-  const title = `${words.title}, ${unitName}${isAllMirrored(info) ? `, ${words.mirrored}` : ""}`;
+  const title = `${words.title}, ${unitName}${isAllMirrored(info) ? `, ${WORDS[info.language].header.mirrored}` : ""}`;
   const description = words.describes(unitName, unit.ties.length, unit.faces.length);
   const entries = { name, title, description, paper, scale: drawing.scale, sheet: number, sheets };
   return framedSheet(info, entries, drawing.marks);

@@ -18,7 +18,6 @@ export type LegendItem =
 
 interface PanelPlanWords {
   readonly title: string;
-  readonly mirrored: string;
   readonly legend: string;
   readonly items: Readonly<Record<LegendItem, string>>;
   readonly cautions: string;
@@ -27,14 +26,12 @@ interface PanelPlanWords {
   readonly list: string;
   readonly listRule: string;
   readonly onSheet: (sheet: string) => string;
-  readonly decimal: string;
   readonly describes: (unit: string, ties: number, faces: number) => string;
 }
 
 export const PANEL_PLAN_WORDS: Readonly<Record<Language, PanelPlanWords>> = {
   en: {
     title: "Panel plan",
-    mirrored: "mirrored",
     legend: "Marks",
     items: {
       panel: "panel, width in mm",
@@ -58,17 +55,15 @@ export const PANEL_PLAN_WORDS: Readonly<Record<Language, PanelPlanWords>> = {
     list: "Not on the plan for want of paper",
     listRule: "Widths left to right as seen by the person before the face, corners in brackets.",
     onSheet: (sheet) => `elevation on sheet ${sheet}`,
-    decimal: ".",
     describes: (unit, ties, faces) =>
       `Plan of unit ${unit} with the panels along both sides of every wall: ${faces} faces, ${ties} lines of ties.`,
   },
   es: {
     title: "Planta de paneles",
-    mirrored: "en espejo",
     legend: "Signos",
     items: {
       panel: "panel, ancho en mm",
-      filler: "relleno, oscuro = angosto",
+      filler: "suplemento, oscuro = angosto",
       closure: "cierre hecho a medida",
       corner: "esquinero interior",
       firstOut: "sale primero",
@@ -89,13 +84,11 @@ export const PANEL_PLAN_WORDS: Readonly<Record<Language, PanelPlanWords>> = {
     list: "Sin lugar en la planta",
     listRule: "Anchos de izquierda a derecha visto de frente a la cara; esquineros entre paréntesis.",
     onSheet: (sheet) => `elevación en hoja ${sheet}`,
-    decimal: ",",
     describes: (unit, ties, faces) =>
       `Planta de la unidad ${unit} con los paneles a ambos lados de cada muro: ${faces} caras, ${ties} líneas de corbatas.`,
   },
   pt: {
     title: "Planta de painéis",
-    mirrored: "espelhado",
     legend: "Sinais",
     items: {
       panel: "painel, largura em mm",
@@ -104,7 +97,7 @@ export const PANEL_PLAN_WORDS: Readonly<Record<Language, PanelPlanWords>> = {
       corner: "canto interno",
       firstOut: "sai primeiro",
       tie: "gravatas; ponto: lado primeiro",
-      door: "porta com seus batentes",
+      door: "porta com suas ombreiras",
       window: "janela sobre painéis",
       section: "face A, elevação na folha 2",
       problem: "problema, pelo número",
@@ -120,7 +113,6 @@ export const PANEL_PLAN_WORDS: Readonly<Record<Language, PanelPlanWords>> = {
     list: "Sem lugar na planta",
     listRule: "Larguras da esquerda para a direita, de frente para a face; cantos entre parênteses.",
     onSheet: (sheet) => `elevação na folha ${sheet}`,
-    decimal: ",",
     describes: (unit, ties, faces) =>
       `Planta da unidade ${unit} com os painéis dos dois lados de cada parede: ${faces} faces, ${ties} linhas de gravatas.`,
   },
