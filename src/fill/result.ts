@@ -6,6 +6,7 @@
 import type { Family } from "../kit/kit.ts";
 import type { Forming, Position, Storey } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
+import type { SettledEnds } from "./settledEnds.ts";
 
 /** A piece on a face: the rectangle of concrete it forms. An inside corner stands on two faces under one `piece`. */
 export interface FacePiece {
@@ -51,6 +52,8 @@ export interface FilledFace {
   readonly room: string | null;
   readonly from: Position;
   readonly to: Position;
+  /** The same two ends as settled, on whole millimetres: what is marked out. Not written to a file. */
+  readonly settled: SettledEnds;
   readonly length: Mm;
   readonly height: Mm;
   readonly openings: readonly FaceOpening[];
