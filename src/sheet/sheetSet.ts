@@ -17,6 +17,7 @@ import { packingSheets } from "./lists/packingSheet.ts";
 import type { Sheet } from "./mark.ts";
 import { filePart } from "./plainText.ts";
 import { roomSheets } from "./roomSheet.ts";
+import { settingOutSheets } from "./settingOut/settingOutSheets.ts";
 
 /** What the sheets of one fill entry in one hand are made from. */
 export interface SheetSource {
@@ -42,6 +43,7 @@ export interface SheetSet {
 /** Every kind of sheet in the order in which they are bound. */
 const KINDS: readonly ((source: SheetSource) => readonly Sheet[])[] = [
   ({ fill, info }) => roomSheets(fill, info),
+  (source) => settingOutSheets(source),
   ({ fill, info }) => billSheets(fill, info),
   ({ fill, info }) => packingSheets(fill, info),
   ({ fill, info }) => accessorySheets(fill, info),

@@ -25,6 +25,8 @@ export interface RoomCheck {
   /** Clear width along x and along y of a rectangular room; null for others. */
   readonly clear: readonly [Mm, Mm] | null;
   readonly diagonals: readonly Diagonal[];
+  /** In the order of the walk. */
+  readonly corners: readonly Position[];
 }
 
 /** The checks of one room; `inner`: rings of what stands in it. */
@@ -43,6 +45,7 @@ export function roomCheck(
   return {
     room: ring.room ?? "",
     clear: isRectangle ? [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)] : null,
+    corners,
     diagonals: sights(corners, [ring, ...inner])
       .map(([from, to]) => diagonal(from, to, points))
       .filter((one) => one !== null),
@@ -57,10 +60,14 @@ export function crosswise(places: readonly Position[], points: readonly StakePoi
     [most(([x, y]) => -x - y), most(([x, y]) => x + y)],
     [most(([x, y]) => x - y), most(([x, y]) => y - x)],
   ] as const;
-  return pairs.flatMap(([from, to]) => {
-    const found = from === undefined || to === undefined ? null : diagonal(from, to, points);
-    return found === null || found.length === 0 ? [] : [found];
-  });
+  const found: Diagonal[] = [];
+  for (const [from, to] of pairs) {
+    const one = from === undefined || to === undefined ? null : diagonal(from, to, points);
+    if (one === null || one.length === 0) continue;
+    // On a single line of points both ways are one.
+    if (!found.some((known) => one.points.every((point) => known.points.includes(point)))) found.push(one);
+  }
+  return found;
 }
 
 function diagonal(from: Position, to: Position, points: readonly StakePoint[]): Diagonal | null {
@@ -101,11 +108,14 @@ function sights(
   all.sort((a, b) => b.length - a.length || a.pair[0] - b.pair[0] || a.pair[1] - b.pair[1]);
   const reached = new Set<number>();
   const found: (readonly [Position, Position])[] = [];
-  for (const { from, to, pair } of all) {
-    if (reached.has(pair[0]) && reached.has(pair[1])) continue;
-    if (!isSight(from, to, rings)) continue;
-    reached.add(pair[0]).add(pair[1]);
-    found.push([from, to]);
+  // A corner that only a column hides is measured over it: nothing stands when the slab is marked.
+  for (const inTheWay of [rings, rings.slice(0, 1)]) {
+    for (const { from, to, pair } of all) {
+      if (reached.has(pair[0]) && reached.has(pair[1])) continue;
+      if (!isSight(from, to, inTheWay)) continue;
+      reached.add(pair[0]).add(pair[1]);
+      found.push([from, to]);
+    }
   }
   return found;
 }

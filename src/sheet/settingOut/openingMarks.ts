@@ -16,6 +16,8 @@ export interface OpeningMark {
   /** Boxed out between unbroken panels: nothing of it is marked on the floor. */
   readonly isBoxed: boolean;
   readonly axis: Axis;
+  /** One side of it is outside. */
+  readonly isOutside: boolean;
   /** The face on which it is marked, by name. */
   readonly face: string;
   /** Its two jambs on that face, left to right for a person before it. */
@@ -43,6 +45,7 @@ export function openingMarks(faces: readonly SetFace[]): readonly OpeningMark[] 
         ...{ id, width, sill, head },
         isBoxed: opening.formed === "box",
         axis: face.axis,
+        isOutside: both.some(({ room }) => room === null),
         face: face.id,
         near: own,
         far: other === undefined ? own : turned(jambs(other, id)),

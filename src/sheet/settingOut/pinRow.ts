@@ -87,6 +87,7 @@ function pinCost(x: Mm, { low, high, pieces, keep }: PinStretch): number {
   const isEnd = Math.min(x - low, high - x) <= PIN_RULES.greatestEnd;
   const joints = [piece.low, piece.high].filter((joint) => joint > low && joint < high);
   const isNearJoint = joints.some((joint) => Math.abs(joint - x) < PIN_RULES.offJoint);
-  const fromMiddle = isEnd ? Math.abs(Math.min(x - low, high - x) - 100) / 25 : (OFF_MIDDLE * off) / half;
+  const fromEnd = Math.abs(Math.min(x - low, high - x) - Math.min(100, half));
+  const fromMiddle = isEnd ? fromEnd / 25 : (OFF_MIDDLE * off) / half;
   return PIN + moved + fromMiddle + (isNearJoint ? NEAR_JOINT : 0);
 }

@@ -20,6 +20,8 @@ export interface SetFace {
   readonly to: Position;
   /** Between the two ends, mm; whole along an axis. */
   readonly length: Mm;
+  /** Height of the concrete it forms. */
+  readonly height: Mm;
   readonly axis: Axis;
   /** Set first: its panels stand on the marks, those of the other side follow by the length of the ties. */
   readonly isReference: boolean;
@@ -65,6 +67,7 @@ function setFace(face: FilledFace, isReference: boolean): SetFace {
     from,
     to,
     length: dx === 0 || dy === 0 ? Math.abs(dx + dy) : Math.sqrt(dx * dx + dy * dy),
+    height: face.height,
     axis: dy === 0 ? "x" : dx === 0 ? "y" : null,
     isReference,
     isFreeEnd: face.pieces.some(({ family, width }) => family === "stop-end" && width === face.length),

@@ -85,6 +85,7 @@ export function settingOutOf(
     rooms: roomChecks(rings, points).map((check) => ({
       ...check,
       at: at(check.at),
+      corners: check.corners.map(at),
       diagonals: check.diagonals.map(moved),
     })),
     outer: crosswise(outside.flatMap(cornersOf), points).map(moved),
