@@ -1,7 +1,7 @@
 // Blocks of text beside the plan and on the pages behind it, and how they flow from one column of paper to the next.
 
 import type { FontWeight } from "../fontWidths.ts";
-import { wrapped } from "../lettering.ts";
+import { cutToWidth, wrapped } from "../lettering.ts";
 import type { Ink, LetterHeight, Mark, Point } from "../mark.ts";
 
 /** A block made for a column of a given breadth: how high it is, and its marks at a place. */
@@ -117,7 +117,7 @@ export function noteBlock(
       return {
         height: PITCH + 0.6 + lines.length * PITCH,
         marks: (x, y) => [
-          textMark([x, y + 3.5], heading, HEAD),
+          textMark([x, y + 3.5], cutToWidth(heading, width, HEAD), HEAD),
           ...lines.map(({ text, style }, k) => textMark([x, y + 3.5 + 0.9 + (k + 1) * PITCH], text, style)),
         ],
       };

@@ -120,7 +120,9 @@ function innerJambs(opening: OpeningMark, labelling: Labelling): readonly Mark[]
         return jambMark(axis, from, { out: side.out, open, reading: at, height });
       });
       const boxes = made.map(({ text }) => grown(textBox(text), 0.2));
-      if (boxes.some((box) => labelling.taken.some((other) => overlaps(box, other)))) continue;
+      const [one, two] = boxes;
+      const isCrowded = one !== undefined && two !== undefined && overlaps(one, two);
+      if (isCrowded || boxes.some((box) => labelling.taken.some((other) => overlaps(box, other)))) continue;
       labelling.taken.push(...boxes);
       return made.flatMap(({ line, text }) => [line, text]);
     }

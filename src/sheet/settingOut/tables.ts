@@ -82,7 +82,7 @@ function table(list: {
       const left = list.rows.length - first;
       const fits = Math.max(0, Math.floor((height - TOP) / ROW + 1e-6));
       const count = fits < Math.min(LEAST_ROWS, left) ? 0 : Math.min(left, fits);
-      const heading = first === 0 ? list.heading : `${list.heading}, ${list.continued}`;
+      const heading = first === 0 ? list.heading : list.continued;
       return {
         count,
         height: TOP + count * ROW,
@@ -115,7 +115,7 @@ function tableMarks(
   };
   const open = list.columns.flatMap((column, k) => (column.isOpen ? [k] : []));
   return [
-    textMark([x, y + 3.5], list.heading, HEAD),
+    textMark([x, y + 3.5], cutToWidth(list.heading, width, HEAD), HEAD),
     ...list.columns.flatMap((column, k) => cell(column.title, k, top - 1.5, TITLE)),
     { kind: "line", from: [x, top], to: [x + width, top], stroke: RULE },
     ...list.rows.flatMap((row, index): readonly Mark[] => {

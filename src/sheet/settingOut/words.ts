@@ -138,7 +138,7 @@ const EN: SettingOutWords = {
   obliqueRow: (from, to, length) => `${from} to ${to}: ${length}`,
   drop: (by) => `soffit ${by} lower`,
   open: "open, no slab",
-  continued: "continued",
+  continued: "Continued",
   unnamed: "Room",
   description: (unit, points, pins) =>
     `Setting-out plan of ${unit}: running dimensions of all wall faces from one datum, ${points} points, ${pins} layout pins.`,
@@ -214,7 +214,7 @@ const ES: SettingOutWords = {
   obliqueRow: (from, to, length) => `${from} a ${to}: ${length}`,
   drop: (by) => `cielo ${by} más bajo`,
   open: "abierto, sin losa",
-  continued: "continuación",
+  continued: "Continuación",
   unnamed: "Recinto",
   description: (unit, points, pins) =>
     `Plano de replanteo de ${unit}: cotas corridas de todas las caras de muro desde un origen, ${points} puntos, ${pins} pasadores de replanteo.`,
@@ -289,7 +289,7 @@ const PT: SettingOutWords = {
   obliqueRow: (from, to, length) => `${from} a ${to}: ${length}`,
   drop: (by) => `teto ${by} mais baixo`,
   open: "aberto, sem laje",
-  continued: "continuação",
+  continued: "Continuação",
   unnamed: "Cômodo",
   description: (unit, points, pins) =>
     `Planta de locação de ${unit}: cotas acumuladas de todas as faces de parede a partir de uma origem, ${points} pontos, ${pins} pinos de locação.`,
