@@ -37,7 +37,8 @@ export interface SettingOutSource {
 }
 
 const COLUMN_GAP = 7;
-const LEAST_COLUMN = 69;
+/** Least breadth of a column beside the plan, where paper is dear, and on the pages behind it. */
+const LEAST_COLUMN = { beside: 69, behind: 84 } as const;
 
 /** The pages of one unit in one hand; none where there is no concrete. `paper`: the large one of the set if not given. */
 export function settingOutSheets(source: SettingOutSource, paper?: PaperSize): readonly Sheet[] {
@@ -103,7 +104,12 @@ function pagesOf(layout: SettingOut, info: SheetInfo, making: Making): readonly 
   ];
   const pages = flow(
     blocks.filter((block) => block !== null),
-    (page) => (page > 0 ? columnsIn(frame.content) : place.side === null ? [] : columnsIn(place.side)),
+    (page) =>
+      page > 0
+        ? columnsIn(frame.content, LEAST_COLUMN.behind)
+        : place.side === null
+          ? []
+          : columnsIn(place.side, LEAST_COLUMN.beside),
   );
   return pages.map((texts, page) => (page === 0 ? [...plan.marks, ...texts, ...(cautions ?? [])] : texts));
 }
@@ -127,8 +133,8 @@ function cautionsBeside({ place, frame, words }: Making): readonly Mark[] | null
   return made.height > beside.height ? null : made.marks(beside.x, beside.y);
 }
 
-function columnsIn({ x, y, width, height }: Box): readonly Column[] {
-  const count = Math.max(1, Math.floor((width + COLUMN_GAP) / (LEAST_COLUMN + COLUMN_GAP)));
+function columnsIn({ x, y, width, height }: Box, least: number): readonly Column[] {
+  const count = Math.max(1, Math.floor((width + COLUMN_GAP) / (least + COLUMN_GAP)));
   const each = (width - (count - 1) * COLUMN_GAP) / count;
   return Array.from({ length: count }, (_, k) => ({
     x: x + k * (each + COLUMN_GAP),

@@ -28,12 +28,12 @@ const TITLE: TextStyle = { height: 2.5, weight: 400, ink: "soft" };
 
 export function pointTable({ points }: SettingOut, words: SettingOutWords): Block {
   const columns: readonly TableColumn[] = [
-    { title: words.point, width: 11, anchor: "start" },
-    { title: "", width: 17, anchor: "start" },
-    { title: words.x, width: 14, anchor: "end" },
-    { title: words.y, width: 14, anchor: "end" },
-    { title: words.found(words.x), width: 15, anchor: "end", isOpen: true },
-    { title: words.found(words.y), width: 15, anchor: "end", isOpen: true },
+    { title: words.point, width: 10.5, anchor: "start" },
+    { title: "", width: 15, anchor: "start" },
+    { title: words.x, width: 15.5, anchor: "end" },
+    { title: words.y, width: 15.5, anchor: "end" },
+    { title: words.found(words.x), width: 14.5, anchor: "end", isOpen: true },
+    { title: words.found(words.y), width: 14.5, anchor: "end", isOpen: true },
   ];
   const rows = points.map(({ id, kind, at }) => [
     id,

@@ -50,6 +50,8 @@ function sampledDistance([x, y]: Position, path: readonly Position[]): number {
   let least = Number.POSITIVE_INFINITY;
   path.forEach(([ax, ay], k) => {
     const [bx, by] = path[Math.min(k + 1, path.length - 1)]!;
+    const isFar = Math.min(Math.abs(x - ax), Math.abs(x - bx)) > 400 && x > ax === x > bx;
+    if (isFar) return; // no clearance is as wide
     const steps = 1 + Math.ceil((Math.abs(bx - ax) + Math.abs(by - ay)) / 2);
     for (let step = 0; step <= steps; step++) {
       const [px, py] = [ax + ((bx - ax) * step) / steps, ay + ((by - ay) * step) / steps];

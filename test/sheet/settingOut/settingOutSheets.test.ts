@@ -57,7 +57,9 @@ describe("the sheets of any plan", () => {
         judge(sheets);
         const { points, running } = settingOutOf(fill, unit, false);
         const said = texts(sheets);
-        for (const { id } of points) expect(said).toContain(id);
+        for (const { id, at } of points)
+          for (const one of [id, ...at.map((reading) => numberText(reading))]) expect(said).toContain(one);
+        expect(said.filter((one) => /^\d.*…$/.test(one))).toEqual([]);
         for (const { at } of running) expect(said).toContain(numberText(at));
       }),
       RUNS,
