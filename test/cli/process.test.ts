@@ -109,6 +109,7 @@ describe("the process", () => {
       "bill.csv",
       "packing.csv",
       "sheets.csv",
+      "stake-out.csv",
     ]);
   });
 

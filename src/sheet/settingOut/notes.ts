@@ -11,7 +11,7 @@ import { CONTROL_LINE, crossMarks } from "./controlMarks.ts";
 import type { Diagonal, RoomCheck } from "./diagonals.ts";
 import { numberText } from "./numberText.ts";
 import { PIN_RULES } from "./pinRow.ts";
-import { pinMarks, SERVICE, zoneMarks } from "./planMarks.ts";
+import { gapMarks, pinMarks, SERVICE, zoneMarks } from "./planMarks.ts";
 import { diagonalSign } from "./roomLabel.ts";
 import type { SettingOut } from "./settingOut.ts";
 import type { SettingOutWords } from "./words.ts";
@@ -20,6 +20,8 @@ const SOFT: TextStyle = { height: 2.5, weight: 400, ink: "soft" };
 const BOX = 4.2;
 /** Difference of two diagonals, mm: common practice, no source. */
 const ALLOWED = 3;
+/** Least offset at which a line stays clear of the forms, mm: common practice, no source. */
+const SURVIVES = 300;
 
 export function headingBlock(layout: SettingOut, info: SheetInfo, words: SettingOutWords): Block {
   const notes = [
@@ -122,8 +124,10 @@ export function checkBlock(
   const notes = layout.controls
     .filter(({ axis }) => axis !== null)
     .map(({ id, offsets }) => {
-      const [below, above] = offsets.map((one) => (one === null ? "–" : numberText(one))) as [string, string];
-      return words.offset(plainText(id), below, above);
+      const [below = "", above = ""] = offsets.map((one) => (one === null ? "–" : numberText(one)));
+      const isNear = offsets.some((one) => one !== null && one < SURVIVES);
+      const note = words.offset(plainText(id), below, above);
+      return isNear ? `${note}. ${words.covered(SURVIVES)}` : note;
     });
   return {
     kind: "whole",
@@ -178,11 +182,6 @@ function rowsOf(label: string, diagonals: readonly Diagonal[]): readonly CheckRo
 export function marksBlock(layout: SettingOut, words: SettingOutWords): Block {
   const moved = layout.pins.filter(({ movedOff }) => movedOff.length > 0);
   const services = [...new Set(moved.flatMap(({ movedOff }) => movedOff))].map(plainText);
-  const line = (stroke: { weight: 0.35 | 0.5 | 0.7; ink: "ink"; dash?: readonly number[] }) => {
-    return ([x, y]: Point): readonly Mark[] => [
-      { kind: "line", from: [x, y], to: [x + 11, y], stroke: stroke },
-    ];
-  };
   const number =
     (weight: 400 | 600) =>
     ([x, y]: Point): readonly Mark[] => [
@@ -198,7 +197,9 @@ export function marksBlock(layout: SettingOut, words: SettingOutWords): Block {
             words.movedPin(moved.length, services.join(", ")),
           ] as const,
         ]),
-    ...(layout.gaps.length === 0 ? [] : [[line({ weight: 0.7, ink: "ink" }), words.gap] as const]),
+    ...(layout.gaps.length === 0
+      ? []
+      : [[([x, y]: Point) => gapMarks([x, y], [x + 11, y]), words.gap] as const]),
     ...(layout.services.length === 0 ? [] : [[serviceSign, words.noDrill] as const]),
     ...(layout.controls.length === 0 ? [] : [[controlSign, words.controlLine] as const]),
     [([x, y]) => diagonalSign([x + 3.6, y + 1.2]), words.diagonal],

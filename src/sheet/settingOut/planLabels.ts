@@ -110,7 +110,7 @@ function innerJambs(opening: OpeningMark, labelling: Labelling): readonly Mark[]
     { at: near[0][across], out },
     { at: far[0][across], out: -out },
   ];
-  const [onNear, onFar] = sides.map((side) => clearBefore(opening, side, labelling)) as [number, number];
+  const [onNear = 0, onFar = 0] = sides.map((side) => clearBefore(opening, side, labelling));
   // Where the side set first is a corridor its numbers would fill it.
   if (onNear < LEAST_CLEAR && onFar > onNear) sides.reverse();
   for (const side of sides) {

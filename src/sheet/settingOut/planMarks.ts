@@ -12,7 +12,11 @@ const FACE: Stroke = { weight: 0.5, ink: "ink" };
 const THIN: Stroke = { weight: 0.18, ink: "ink" };
 export const SERVICE: Stroke = { weight: 0.5, ink: "ink", dash: [2, 1] };
 const BOXED: Stroke = { weight: 0.18, ink: "ink", dash: [1, 0.7] };
-const GAP: Stroke = { weight: 0.7, ink: "ink" };
+/** Dark and light in turn, so that it is told from a face of concrete. */
+const GAP: readonly Stroke[] = [
+  { weight: 1, ink: "paper" },
+  { weight: 0.7, ink: "ink", dash: [1, 1] },
+];
 
 /** Paper beyond the concrete in which a service that goes on is still drawn. */
 const BEYOND = 5;
@@ -37,9 +41,7 @@ export function planMarks(layout: SettingOut, place: PlanPlace): readonly Mark[]
     ...services.flatMap(({ path, clear }) => zoneMarks(path, clear, area)),
     ...layout.openings.flatMap((one) => openingMarks(one, place)),
     ...services.flatMap(({ path }) => pathMarks(path, area)),
-    ...layout.gaps.map(
-      ({ from, to }): Mark => ({ kind: "line", from: place.at(from), to: place.at(to), stroke: GAP }),
-    ),
+    ...layout.gaps.flatMap(({ from, to }) => gapMarks(place.at(from), place.at(to))),
     ...layout.pins.flatMap(({ at, movedOff }) => pinMarks(place.at(at), movedOff.length > 0, size)),
   ];
 }
@@ -49,6 +51,11 @@ export function pinMarks(centre: Point, isMoved: boolean, size: number): readonl
   return isMoved
     ? [{ kind: "circle", centre, radius: 0.95 * size, fill: "paper", stroke: { weight: 0.35, ink: "ink" } }]
     : [{ kind: "circle", centre, radius: 0.6 * size, fill: "ink" }];
+}
+
+/** A stretch of a face without the pins it should have. */
+export function gapMarks(from: Point, to: Point): readonly Mark[] {
+  return GAP.map((stroke): Mark => ({ kind: "line", from, to, stroke }));
 }
 
 /** The clearance on both sides of a service: hatched along the axes, else shown by its two edges. */

@@ -21,7 +21,8 @@ export interface JambNumber {
 /** The jambs of an opening along its axis, the lesser first; none where its wall runs aslant. */
 export function jambNumbers({ axis, near }: OpeningMark): readonly JambNumber[] {
   if (axis === null) return [];
-  const [a, b] = near.map((at) => at[axis === "x" ? 0 : 1]) as [Mm, Mm];
+  const along = axis === "x" ? 0 : 1;
+  const [a, b] = [near[0][along], near[1][along]];
   return [
     { at: Math.min(a, b), open: 1 },
     { at: Math.max(a, b), open: -1 },

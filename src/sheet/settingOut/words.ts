@@ -21,6 +21,8 @@ export interface SettingOutWords {
   readonly asPrinted: string;
   readonly allowed: string;
   readonly offset: (line: string, below: string, above: string) => string;
+  /** A control line so near a face that it will not be seen once the forms stand. */
+  readonly covered: (least: Mm) => string;
   readonly marks: string;
   readonly pin: (count: number, gap: Mm) => string;
   readonly movedPin: (count: number, services: string) => string;
@@ -85,6 +87,7 @@ const EN: SettingOutWords = {
   asPrinted: "as printed in it",
   allowed: "allowed difference",
   offset: (line, below, above) => `${line}: nearest faces ${below} and ${above} away`,
+  covered: (least) => `Nearer than ${least}: the forms may cover it.`,
   marks: "Marks",
   pin: (count, gap) => `layout pin: ${count} in all, at most ${gap} apart`,
   movedPin: (count, services) => `pin moved off a service: ${count} (${services})`,
@@ -99,7 +102,7 @@ const EN: SettingOutWords = {
   wallCount: (count) => `${count} walls`,
   tolerances: "How near",
   classes: [
-    "A control points, corners, ends: 2 both ways",
+    "A control points, corners, free ends: 2 both ways",
     "B opening edges: 3 along the wall, 2 across; both jambs by one measured batten",
     "C pins: 2 across the wall, 20 along it",
   ],
@@ -126,7 +129,7 @@ const EN: SettingOutWords = {
   x: "x",
   y: "y",
   found: (axis) => `${axis} found`,
-  kinds: { control: "control", corner: "corner", end: "wall end", jamb: "jamb", pin: "pin" },
+  kinds: { control: "control", corner: "corner", end: "free end", jamb: "jamb", pin: "pin" },
   openings: "Openings",
   opening: "opening",
   width: "width",
@@ -152,7 +155,7 @@ const ES: SettingOutWords = {
   millimetres: "Solo caras de concreto, sin acabados. Milímetros.",
   hold: (readings) => `Sostenga la cinta en ${readings}: así todo número se lee directo.`,
   noControl:
-    "No hay ejes de control. El encofrado tapará la esquina 0,0: trasládela a dos líneas auxiliares antes del primer tablero.",
+    "No hay ejes de control. El encofrado tapará la esquina 0,0: trasládela a dos líneas auxiliares antes del primer panel.",
   cornerReads: (x, y) => `La esquina exterior marca ${x}, ${y}, para que ningún número sea negativo.`,
   datum: "origen",
   checks: "Verificar antes de perforar",
@@ -162,6 +165,7 @@ const ES: SettingOutWords = {
   asPrinted: "según plano",
   allowed: "diferencia admitida",
   offset: (line, below, above) => `${line}: caras más cercanas a ${below} y ${above}`,
+  covered: (least) => `A menos de ${least}: el encofrado puede taparlo.`,
   marks: "Signos",
   pin: (count, gap) => `pasador de replanteo: ${count} en total, cada ${gap} como máximo`,
   movedPin: (count, services) => `pasador corrido por una instalación: ${count} (${services})`,
@@ -176,7 +180,7 @@ const ES: SettingOutWords = {
   wallCount: (count) => `${count} muros`,
   tolerances: "Precisión",
   classes: [
-    "A puntos de control, esquinas, extremos: 2 en ambos sentidos",
+    "A puntos de control, esquinas, extremos libres: 2 en ambos sentidos",
     "B bordes de vanos: 3 a lo largo, 2 a través; ambas jambas con una misma regla medida",
     "C pasadores: 2 a través del muro, 20 a lo largo",
   ],
@@ -190,7 +194,7 @@ const ES: SettingOutWords = {
   cautions: "Precauciones",
   cautionList: [
     "Detecte antes de perforar; las instalaciones están donde se pusieron, no donde se dibujaron.",
-    "No perfore a menos de 50 del borde de losa: allí los tableros exteriores van sobre el arranque.",
+    "No perfore a menos de 50 del borde de losa: allí los paneles exteriores van sobre el arranque.",
     "Proteja los bordes abiertos antes de trabajar cerca.",
     "Miden dos personas, una desde cada extremo; toda diferencia se resuelve antes de perforar.",
     "Esta hoja no conoce la instalación que no muestra. Pregunte al ingeniero.",
@@ -237,6 +241,7 @@ const PT: SettingOutWords = {
   asPrinted: "como na planta",
   allowed: "diferença admitida",
   offset: (line, below, above) => `${line}: faces mais próximas a ${below} e ${above}`,
+  covered: (least) => `A menos de ${least}: a fôrma pode cobri-lo.`,
   marks: "Sinais",
   pin: (count, gap) => `pino de locação: ${count} no total, no máximo a cada ${gap}`,
   movedPin: (count, services) => `pino deslocado por uma instalação: ${count} (${services})`,
@@ -251,8 +256,8 @@ const PT: SettingOutWords = {
   wallCount: (count) => `${count} paredes`,
   tolerances: "Precisão",
   classes: [
-    "A pontos de controle, cantos, extremos: 2 nos dois sentidos",
-    "B bordas de vãos: 3 ao longo, 2 através; as duas jambas com uma só régua medida",
+    "A pontos de controle, cantos, pontas livres: 2 nos dois sentidos",
+    "B bordas de vãos: 3 ao longo, 2 através; as duas ombreiras com uma só régua medida",
     "C pinos: 2 através da parede, 20 ao longo",
   ],
   practice: "A a C e a diferença admitida: prática comum, sem fonte.",
@@ -277,13 +282,13 @@ const PT: SettingOutWords = {
   x: "x",
   y: "y",
   found: (axis) => `${axis} lido`,
-  kinds: { control: "controle", corner: "canto", end: "extremo", jamb: "jamba", pin: "pino" },
+  kinds: { control: "controle", corner: "canto", end: "ponta", jamb: "ombreira", pin: "pino" },
   openings: "Vãos",
   opening: "vão",
   width: "largura",
   sill: "peitoril",
   head: "verga",
-  jambs: "jambas",
+  jambs: "ombreiras",
   boxed: "caixa",
   oblique: "Paredes oblíquas, de ponto a ponto",
   obliqueRow: (from, to, length) => `${from} a ${to}: ${length}`,
