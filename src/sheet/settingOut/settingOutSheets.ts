@@ -4,11 +4,11 @@ import type { UnitFill } from "../../fill/result.ts";
 import type { Unit } from "../../plan/project.ts";
 import type { Box } from "../box.ts";
 import { type Frame, frameOf } from "../frame.ts";
+import { framedSheet } from "../framedSheet.ts";
 import type { SheetInfo } from "../info.ts";
 import type { Mark, Sheet } from "../mark.ts";
 import { largePaper, type PaperSize } from "../paper.ts";
 import { filePart, plainText } from "../plainText.ts";
-import { sheetKey } from "../sheetKey.ts";
 import { type Block, type Column, flow } from "./block.ts";
 import { controlMarks, textBoxes } from "./controlMarks.ts";
 import {
@@ -51,33 +51,22 @@ export function settingOutSheets(source: SettingOutSource, paper?: PaperSize): r
   const inner = new Set(layout.openings.map((one) => sideOf(one, layout)));
   const place = planPlace(layout, blank, (side) => inner.has(side));
   const pages = pagesOf(layout, info, { place, frame: blank, words });
-  const title = words.title(plainText(info.unitName) || plainText(unit.id), isMirrored);
+  const unitName = plainText(info.unitName) || plainText(unit.id);
+  const description = words.description(unitName, layout.points.length, layout.pins.length);
   return pages.map((marks, page): Sheet => {
     const name = [
       filePart(fill.unit) || "unit",
       "setting-out",
       ...(pages.length > 1 ? [`p${page + 1}`] : []),
     ];
-    const frame = frameOf(info, {
-      paper: size,
-      title,
-      scale: page === 0 ? `1:${place.scale}` : "",
-      sheet: page + 1,
-      sheets: pages.length,
-      key: sheetKey(info, name.join("-"), marks),
-    });
-    return {
+    const entries = {
       name: name.join("-"),
-      width: frame.width,
-      height: frame.height,
-      title,
-      description: words.description(
-        plainText(info.unitName) || plainText(unit.id),
-        layout.points.length,
-        layout.pins.length,
-      ),
-      marks: [...marks, ...frame.marks],
+      title: words.title(unitName, isMirrored),
+      description,
+      paper: size,
     };
+    const scale = page === 0 ? `1:${place.scale}` : "";
+    return framedSheet(info, { ...entries, scale, sheet: page + 1, sheets: pages.length }, marks);
   });
 }
 
