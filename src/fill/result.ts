@@ -6,7 +6,6 @@
 import type { Family } from "../kit/kit.ts";
 import type { Forming, Position, Storey } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
-import type { SettledEnds } from "./settledEnds.ts";
 
 /** A piece on a face: the rectangle of concrete it forms. An inside corner stands on two faces under one `piece`. */
 export interface FacePiece {
@@ -44,6 +43,9 @@ export interface FaceOpening {
   readonly head: Mm;
   readonly formed: Forming;
 }
+
+/** Ends of a face on whole millimetres. */
+export type SettledEnds = readonly [from: Position, to: Position];
 
 export interface FilledFace {
   readonly id: string;

@@ -7,10 +7,8 @@
 import type { Position } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import { roundHalfUp } from "./lines.ts";
+import type { SettledEnds } from "./result.ts";
 import type { SettledFace } from "./settled.ts";
-
-/** Ends of a face on whole millimetres. */
-export type SettledEnds = readonly [from: Position, to: Position];
 
 /** The settled ends of every face, in the order given. Neighbours share their corner exactly. */
 export function settledEnds(faces: readonly SettledFace[]): readonly SettledEnds[] {
