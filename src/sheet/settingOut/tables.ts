@@ -28,12 +28,12 @@ const TITLE: TextStyle = { height: 2.5, weight: 400, ink: "soft" };
 
 export function pointTable({ points }: SettingOut, words: SettingOutWords): Block {
   const columns: readonly TableColumn[] = [
-    { title: words.point, width: 10.5, anchor: "start" },
-    { title: "", width: 15, anchor: "start" },
-    { title: words.x, width: 15.5, anchor: "end" },
-    { title: words.y, width: 15.5, anchor: "end" },
-    { title: words.found(words.x), width: 14.5, anchor: "end", isOpen: true },
-    { title: words.found(words.y), width: 14.5, anchor: "end", isOpen: true },
+    { title: words.point, width: 9.5, anchor: "start" },
+    { title: "", width: 14, anchor: "start" },
+    { title: words.x, width: 15.2, anchor: "end" },
+    { title: words.y, width: 15.2, anchor: "end" },
+    { title: words.found(words.x), width: 15.5, anchor: "end", isOpen: true },
+    { title: words.found(words.y), width: 15.5, anchor: "end", isOpen: true },
   ];
   const rows = points.map(({ id, kind, at }) => [
     id,
@@ -107,8 +107,10 @@ function tableMarks(
   const top = y + TOP;
   const foot = top + list.rows.length * ROW;
   const cell = (text: string, k: number, baseline: number, style: TextStyle): readonly Mark[] => {
-    const [start, end] = [edges[k]!, edges[k + 1]!];
-    const shown = cutToWidth(text, end - start - 1.6, style);
+    // A title may run on over a column that has none.
+    const isWide = style === TITLE && list.columns[k + 1]?.title === "";
+    const [start, end] = [edges[k]!, edges[k + (isWide ? 2 : 1)]!];
+    const shown = cutToWidth(text, end - start - 1.4, style);
     if (shown === "") return [];
     const { anchor } = list.columns[k]!;
     return [textMark([anchor === "start" ? start + 0.4 : end - 1.2, baseline], shown, style, anchor)];

@@ -12,6 +12,7 @@ import type { PaperSize } from "../../../src/sheet/paper.ts";
 import { numberText } from "../../../src/sheet/settingOut/numberText.ts";
 import { settingOutOf } from "../../../src/sheet/settingOut/settingOut.ts";
 import { settingOutSheets } from "../../../src/sheet/settingOut/settingOutSheets.ts";
+import { SETTING_OUT_WORDS } from "../../../src/sheet/settingOut/words.ts";
 import { sheetToSvg } from "../../../src/sheet/svg.ts";
 import { fillOne, projectOf } from "../../support/filled.ts";
 import { filled, sampleProject } from "../../support/samples.ts";
@@ -60,6 +61,8 @@ describe("the sheets of any plan", () => {
         for (const { id, at } of points)
           for (const one of [id, ...at.map((reading) => numberText(reading))]) expect(said).toContain(one);
         expect(said.filter((one) => /^\d.*…$/.test(one))).toEqual([]);
+        const words = SETTING_OUT_WORDS[language];
+        for (const title of [words.point, words.found("x"), words.found("y")]) expect(said).toContain(title);
         for (const { at } of running) expect(said).toContain(numberText(at));
       }),
       RUNS,
