@@ -40,7 +40,7 @@ export interface SheetInfo {
   readonly thickness: { readonly [wall: string]: Mm };
   /** The mass one person may lift as the kit states it; null = not stated. */
   readonly personLimit: Kg | null;
-  /** Depth of the frames as the kit states it, mm: how high a stack of panels gets; null = not stated. */
+  /** Depth of the frames of panels behind the face as the kit states it, mm; null = not stated. */
   readonly frameDepth: Mm | null;
   /** Heights of the tie rows above the floor as the kit states them, mm. */
   readonly tieRows: readonly Mm[];

@@ -9,6 +9,7 @@ import type { SheetInfo } from "./info.ts";
 import { textWidth } from "./lettering.ts";
 import type { LetterHeight, Mark, Point } from "./mark.ts";
 import { OUTLINE, THIN } from "./pieceMark.ts";
+import { intoConcrete, northMarks } from "./planView.ts";
 import { WORDS } from "./words.ts";
 
 const HEAD = 7;
@@ -43,7 +44,7 @@ export function keyPlanMarks(rings: readonly SheetRing[], area: Box, info: Sheet
   };
   return [
     heading(area, WORDS[info.language].keyPlan),
-    ...northMarks(area),
+    ...northMarks(area.x + area.width - 3, area.y + 3.2),
     ...rings.flatMap((ring) =>
       ring.faces.flatMap((face, index) => faceMarks(face, bodyEnds(ring, index, info), { at, info })),
     ),
@@ -85,24 +86,6 @@ function heading(area: Box, text: string): Mark {
     ink: "ink",
     anchor: "start",
   };
-}
-
-/** Plan north: the y axis of the project. */
-function northMarks(area: Box): readonly Mark[] {
-  const [x, y] = [area.x + area.width - 3, area.y + 3.2];
-  return [
-    {
-      kind: "polygon",
-      points: [
-        [x, y - 2.6],
-        [x + 1.3, y + 2],
-        [x, y + 1.1],
-        [x - 1.3, y + 2],
-      ],
-      fill: "ink",
-    },
-    { kind: "text", at: [x - 2.4, y + 1.6], text: "N", height: 2.5, weight: 600, ink: "ink", anchor: "end" },
-  ];
 }
 
 /** The concrete behind the face and its line, both interrupted by openings; in a window's gap stands a thin line. */
@@ -189,13 +172,6 @@ function cornerHeads(ring: SheetRing, frame: Frame): readonly Mark[] {
       },
     ];
   });
-}
-
-/** Unit vector from the face into the concrete, on its left. */
-function intoConcrete({ from, to }: FilledFace): Point {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const size = Math.sqrt(dx * dx + dy * dy);
-  return size === 0 ? [0, 0] : [-dy / size, dx / size];
 }
 
 /** The letter on the person's side of the face, and by the face an arrowhead the way the work runs. */

@@ -8,18 +8,31 @@ import { textWidth } from "./lettering.ts";
 import type { Mark, TextMark } from "./mark.ts";
 import { FINE, OUTLINE, THIN } from "./pieceMark.ts";
 
-export type LabelPart =
+type LabelKind =
   /** A piece's number that does not fit on it. */
-  | { readonly kind: "flag"; readonly text: string }
+  | { readonly kind: "flag" }
   /** A piece's number where no frame is needed. */
-  | { readonly kind: "number"; readonly text: string }
+  | { readonly kind: "number" }
   /** The number of a problem. */
-  | { readonly kind: "ring"; readonly text: string }
-  | { readonly kind: "width"; readonly text: string; readonly isVoid: boolean }
-  | { readonly kind: "out"; readonly text: string };
+  | { readonly kind: "ring" }
+  | { readonly kind: "width"; readonly isVoid: boolean }
+  | { readonly kind: "out" };
+
+/** `isSmall`: in the letters of a sheet that is read at a desk. */
+export type LabelPart = LabelKind & { readonly text: string; readonly isSmall?: true };
 
 /** Height of a flag and a ring, mm of paper; the other parts are lower. */
-export const LABEL_HEIGHT = 6;
+const LABEL_HEIGHT = 6;
+const SMALL_LABEL_HEIGHT = 4.6;
+
+/** Height of all labels of a sheet of this style. */
+export function heightOfLabels(isSmall: boolean): number {
+  return isSmall ? SMALL_LABEL_HEIGHT : LABEL_HEIGHT;
+}
+
+function labelHeight(part: LabelPart): number {
+  return heightOfLabels(part.isSmall === true);
+}
 
 const GAP = 0.8;
 const FLAG_PAD = 0.9;
@@ -29,13 +42,13 @@ const OUT_PAD = 0.7;
 function letteringOf(part: LabelPart): Pick<TextMark, "height" | "weight"> {
   switch (part.kind) {
     case "flag":
-      return { height: 5, weight: 700 };
+      return { height: part.isSmall ? 3.5 : 5, weight: 700 };
     case "ring":
-      return ringLettering(part.text);
+      return ringLettering(part);
     case "number":
-      return { height: 5, weight: 400 };
+      return { height: part.isSmall ? 2.5 : 5, weight: 400 };
     case "width":
-      return { height: 3.5, weight: part.isVoid ? 400 : 600 };
+      return { height: part.isSmall ? 2.5 : 3.5, weight: part.isVoid ? 400 : 600 };
     case "out":
       return { height: 2.5, weight: 600 };
     default:
@@ -43,22 +56,28 @@ function letteringOf(part: LabelPart): Pick<TextMark, "height" | "weight"> {
   }
 }
 
+type RingText = Pick<LabelPart, "text" | "isSmall">;
+
 /** The number of a problem, smaller the more digits it has, so that rings stay of one size. */
-export function ringLettering(text: string): Pick<TextMark, "height" | "weight"> {
-  return { height: text.length === 1 ? 5 : text.length === 2 ? 3.5 : 2.5, weight: 700 };
+export function ringLettering({ text, isSmall }: RingText): Pick<TextMark, "height" | "weight"> {
+  const digits = text.length + (isSmall === true ? 1 : 0);
+  return { height: digits === 1 ? 5 : digits === 2 ? 3.5 : 2.5, weight: 700 };
 }
 
 /** Round the corners of its number. */
-export function ringRadius(text: string): number {
-  const lettering = ringLettering(text);
-  const half = textWidth(text, lettering) / 2;
-  return Math.max(LABEL_HEIGHT / 2, Math.sqrt(half * half + (lettering.height * lettering.height) / 4) + 0.3);
+function ringRadius(ring: RingText): number {
+  const lettering = ringLettering(ring);
+  const half = textWidth(ring.text, lettering) / 2;
+  return Math.max(
+    heightOfLabels(ring.isSmall === true) / 2,
+    Math.sqrt(half * half + (lettering.height * lettering.height) / 4) + 0.3,
+  );
 }
 
 export function partWidth(part: LabelPart): number {
   const text = textWidth(part.text, letteringOf(part));
   if (part.kind === "flag") return text + 2 * FLAG_PAD;
-  if (part.kind === "ring") return 2 * ringRadius(part.text) + 1;
+  if (part.kind === "ring") return 2 * ringRadius(part) + 1;
   return part.kind === "out" ? text + 2 * OUT_PAD : text;
 }
 
@@ -87,7 +106,8 @@ export function labelMarks(parts: readonly LabelPart[], x: number, top: number):
 function partMarks(part: LabelPart, left: number, width: number, top: number): readonly Mark[] {
   const lettering = letteringOf(part);
   const middle = left + width / 2;
-  const baseline = top + (LABEL_HEIGHT + lettering.height) / 2;
+  const whole = labelHeight(part);
+  const baseline = top + (whole + lettering.height) / 2;
   const text: Mark = {
     kind: "text",
     at: [middle, baseline],
@@ -96,14 +116,17 @@ function partMarks(part: LabelPart, left: number, width: number, top: number): r
     ink: "ink",
     anchor: "middle",
   };
-  const frame = { x: left, y: top, width, height: LABEL_HEIGHT };
+  const frame = { x: left, y: top, width, height: whole };
   switch (part.kind) {
     case "flag":
       return [{ kind: "rect", box: frame, fill: "paper", stroke: OUTLINE }, text];
     case "out":
-      return [{ kind: "rect", box: { ...frame, y: top + 1, height: 4 }, fill: "paper", stroke: FINE }, text];
+      return [
+        { kind: "rect", box: { ...frame, y: top + (whole - 4) / 2, height: 4 }, fill: "paper", stroke: FINE },
+        text,
+      ];
     case "ring":
-      return [...ringMarks(middle, top + LABEL_HEIGHT / 2, ringRadius(part.text)), text];
+      return [...ringMarks(middle, top + whole / 2, ringRadius(part)), text];
     default:
       return [text];
   }

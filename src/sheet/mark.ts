@@ -105,7 +105,7 @@ export interface TextMark {
 
 type Shape = LineMark | PolylineMark | PolygonMark | RectMark | CircleMark | HatchMark | TextMark;
 
-/** A mark. `piece` names the piece that it draws, on one mark of all sheets of a unit only. */
+/** A mark. `piece` names the piece that it draws, on one mark only of all sheets of one kind. */
 export type Mark = Shape & { readonly piece?: string };
 
 /** One sheet of paper. */

@@ -78,7 +78,12 @@ function heading(text: string): NoteBlock {
   return { marks: [mark], height: 6.2 };
 }
 
-function problemBlock({ number, problem }: NumberedProblem, language: Language, width: number): NoteBlock {
+/** The sentence of a problem beside its ring. */
+export function problemBlock(
+  { number, problem }: NumberedProblem,
+  language: Language,
+  width: number,
+): NoteBlock {
   const text = `${number}`;
   const radius = Math.max(2.4, textWidth(text, STRONG) / 2 + 0.9);
   const weight = problem.severity === "error" ? 600 : 400;

@@ -7,11 +7,19 @@
 //
 import type { FaceOpening } from "../fill/result.ts";
 import { type Box, centreOf, freePlace, grown } from "./box.ts";
-import { LABEL_HEIGHT, type LabelPart, labelMarks, labelWidth, leaderMark } from "./label.ts";
+import { heightOfLabels, labelMarks, labelWidth, leaderMark } from "./label.ts";
 import { textWidth } from "./lettering.ts";
 import type { LetterHeight, Mark, Point } from "./mark.ts";
 import { type FramePiece, frameDepth, framePieces } from "./openingFrame.ts";
-import { boxIn, type RibbonContext, type Stretch, voidOf } from "./stretch.ts";
+import {
+  boxIn,
+  type NameStyle,
+  type RibbonContext,
+  type Stretch,
+  shownName,
+  styled,
+  voidOf,
+} from "./stretch.ts";
 import type { HeadLabel, StretchLabels } from "./stretchLabels.ts";
 import { WORDS } from "./words.ts";
 
@@ -29,7 +37,20 @@ const NUMBER_REACH = 7;
 /** Farthest the size may stand from where it is looked for, mm of paper. */
 const SIZE_REACH = 24;
 
-const NUMBER: { readonly height: LetterHeight; readonly weight: 400 } = { height: 5, weight: 400 };
+interface NumberLettering {
+  readonly height: LetterHeight;
+  readonly weight: 400;
+}
+
+const NUMBER: { readonly [S in NameStyle]: NumberLettering } = {
+  figure: { height: 5, weight: 400 },
+  whole: { height: 2.5, weight: 400 },
+};
+
+const SIZE_HEIGHTS: { readonly [S in NameStyle]: readonly (2.5 | 3.5)[] } = {
+  figure: [3.5, 2.5],
+  whole: [2.5],
+};
 
 /** Labels of one opening. Numbers are given only on the face from which its frame is set. */
 export function openingLabels(
@@ -48,14 +69,14 @@ export function openingLabels(
   for (const frame of framePieces(opening, box, context)) {
     const name = context.names[frame.piece.piece];
     if (name?.letters !== stretch.sheetFace.letter) continue;
-    placeNumber(`${name.number ?? ""}`, frame, { area, taken, marks, head });
+    placeNumber(shownName(frame.piece.piece, context), frame, { area, taken, marks, head }, context);
   }
   const under = labels.underVoid.filter((flag) => flag.opening === opening.id);
-  for (const { label } of under) placeFlag(label, { area, taken, marks, head });
+  for (const { label } of under) placeFlag(label, { area, taken, marks, head }, context);
   const said = { ...opening, sillText: WORDS[context.info.language].sill(opening.sill) };
-  const size = sizeMarks(said, area, taken);
+  const size = sizeMarks(said, { area, taken, style: context.nameStyle });
   if (size !== null) return { marks: [...marks, ...size], head };
-  const part: LabelPart = { kind: "width", text: shortSize(said), isVoid: true };
+  const part = styled({ kind: "width", text: shortSize(said), isVoid: true }, context);
   // Beside the number of the head, which stands in the middle.
   const [x, y] = [box.x + box.width / 5, area.y + 1];
   return { marks, head: [...head, { x, y, hasDot: true, parts: [part] }] };
@@ -68,34 +89,36 @@ interface Void {
   readonly head: HeadLabel[];
 }
 
-function placeNumber(text: string, frame: FramePiece, into: Void): void {
-  const width = textWidth(text, NUMBER);
+function placeNumber(text: string, frame: FramePiece, into: Void, context: RibbonContext): void {
+  const number = NUMBER[context.nameStyle];
+  const width = textWidth(text, number);
   const [x, y] = centreOf(frame.box);
   const wish = {
     left: [into.area.x + width / 2 + 0.5, y],
     right: [into.area.x + into.area.width - width / 2 - 0.5, y],
-    head: [x, into.area.y + NUMBER.height / 2 + 0.5],
-    sill: [x, into.area.y + into.area.height - NUMBER.height / 2 - 0.5],
+    head: [x, into.area.y + number.height / 2 + 0.5],
+    sill: [x, into.area.y + into.area.height - number.height / 2 - 0.5],
   }[frame.side] as [number, number];
-  const place = freePlace({ width: width + 0.6, height: NUMBER.height + 0.6 }, wish, {
+  const place = freePlace({ width: width + 0.6, height: number.height + 0.6 }, wish, {
     area: into.area,
     taken: into.taken,
     reach: NUMBER_REACH,
     step: 1,
   });
   if (place === null) {
-    into.head.push({ x, y, hasDot: true, parts: [{ kind: "flag", text }] });
+    into.head.push({ x, y, hasDot: true, parts: [styled({ kind: "flag", text }, context)] });
     return;
   }
   into.taken.push(place);
   const [middle, centre] = centreOf(place);
   into.marks.push({ kind: "rect", box: place, fill: "paper" });
-  into.marks.push(textMark(text, [middle, centre + NUMBER.height / 2], NUMBER));
+  into.marks.push(textMark(text, [middle, centre + number.height / 2], number));
 }
 
 /** The flag of a low piece under the opening, close over it, with a leader down to it. */
-function placeFlag(label: HeadLabel, into: Void): void {
-  const size = { width: labelWidth(label.parts) + 0.8, height: LABEL_HEIGHT + 1.4 };
+function placeFlag(label: HeadLabel, into: Void, context: RibbonContext): void {
+  const high = heightOfLabels(context.nameStyle === "whole");
+  const size = { width: labelWidth(label.parts) + 0.8, height: high + 1.4 };
   const wish: Point = [label.x, into.area.y + into.area.height - size.height / 2];
   const place = freePlace(size, wish, { area: into.area, taken: into.taken, reach: NUMBER_REACH, step: 1 });
   if (place === null) {
@@ -105,7 +128,7 @@ function placeFlag(label: HeadLabel, into: Void): void {
   into.taken.push(place);
   const x = place.x + place.width / 2;
   into.marks.push(
-    leaderMark([label.x, label.y], place.y + place.height - 0.2, [x, place.y + 0.4 + LABEL_HEIGHT]),
+    leaderMark([label.x, label.y], place.y + place.height - 0.2, [x, place.y + 0.4 + high]),
     { kind: "circle", centre: [label.x, label.y], radius: 0.45, fill: "ink" },
     ...labelMarks(label.parts, x, place.y + 0.4),
   );
@@ -145,10 +168,14 @@ function sizeLines(opening: SaidOpening): readonly (readonly string[])[] {
   return opening.formed === "box" ? whole : [...whole, [opening.sillText], opening.sillText.split(" ")];
 }
 
-function sizeMarks(opening: SaidOpening, area: Box, taken: readonly Box[]): readonly Mark[] | null {
+function sizeMarks(
+  opening: SaidOpening,
+  into: { readonly area: Box; readonly taken: readonly Box[]; readonly style: NameStyle },
+): readonly Mark[] | null {
+  const { area, taken, style } = into;
   // Under the numbers of a door's jambs, which stand half way up; in the middle of a window.
   const wish: Point = [area.x + area.width / 2, area.y + area.height * (opening.sill === 0 ? 0.72 : 0.5)];
-  for (const height of [3.5, 2.5] as const) {
+  for (const height of SIZE_HEIGHTS[style]) {
     const lettering = { height, weight: 400 } as const;
     for (const lines of sizeLines(opening)) {
       const width = Math.max(...lines.map((line) => textWidth(line, lettering))) + 0.6;

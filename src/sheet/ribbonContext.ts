@@ -30,6 +30,7 @@ export function ribbonContext(
     parts,
     info,
     names: pieceNames(rings, parts),
+    nameStyle: "figure",
     outOrder: outOrder(rings),
     behind: Object.fromEntries(
       parts.faces.map((face) => [face.id, behind(face, unit, WORDS[info.language].outsideBehind)]),

@@ -2,14 +2,14 @@
 
 import type { EdgePiece, FacePiece } from "../fill/result.ts";
 import type { Mm } from "../units.ts";
-import { LABEL_HEIGHT, labelMarks, leaderMark, leaderOffset } from "./label.ts";
+import { labelMarks, leaderMark, leaderOffset } from "./label.ts";
 import { cutToWidth, textWidth } from "./lettering.ts";
+import { levelScale } from "./levelScale.ts";
 import type { Mark, Point } from "./mark.ts";
-import { foldMark, GHOST, OUTLINE, THIN } from "./pieceMark.ts";
+import { foldMark, GHOST, OUTLINE } from "./pieceMark.ts";
 import { placedMark } from "./placeMark.ts";
-import { type PlacedCorner, type PlacedRow, type PlacedStretch, TAPE_FOOT } from "./rowPlace.ts";
+import type { PlacedCorner, PlacedRow, PlacedStretch } from "./rowPlace.ts";
 import { letterHeight, letterWidth, POST } from "./rowPlan.ts";
-import { spreadOut } from "./spread.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { type Showing, stretchMarks } from "./stretchMarks.ts";
 
@@ -25,21 +25,39 @@ export function rowMarks(
 ): readonly Mark[] {
   const floor = top + row.heights.floor;
   return [
+    ...wallMarks(row, top, context, showing),
+    ...heightScale(row, floor, context),
+    ...row.cornerHeads.flatMap((head) => cornerHeadMarks(head, top, row)),
+    ...row.letters.flatMap((letter) => letterMarks(letter, top + row.heights.letters, context)),
+  ];
+}
+
+/** The wall alone with the labels over and under it. */
+export function wallMarks(
+  row: PlacedRow,
+  top: number,
+  context: RibbonContext,
+  showing: ShowingIn,
+): readonly Mark[] {
+  const { heights } = row;
+  const floor = top + heights.floor;
+  return [
     ...row.stretches.flatMap((at) =>
       stretchMarks(at.plan, context, (piece) => showing(piece, at)).map((mark) =>
         placedMark(mark, at.x, floor),
       ),
     ),
     ...row.corners.flatMap((at) => cornerMarks(at, floor, context)),
-    ...heightScale(row, floor, context),
-    ...row.widths.flatMap(({ label, x }) =>
-      labelMarks(label.parts, x, floor + TAPE_FOOT - LABEL_HEIGHT + 1.25),
-    ),
+    ...row.widths.flatMap(({ label, x }) => labelMarks(label.parts, x, top + tapeTop(row))),
     ...row.flags.flatMap((flag) => flagMarks(flag, row, floor)),
     ...row.head.flatMap((label) => headMarks(label, top, row)),
-    ...row.cornerHeads.flatMap((head) => cornerHeadMarks(head, top, row)),
-    ...row.letters.flatMap((letter) => letterMarks(letter, top + row.heights.letters, context)),
   ];
+}
+
+/** Upper edge of the labels that hold the widths: their letters stand in the middle. */
+function tapeTop({ heights, widths }: PlacedRow): number {
+  const letters = widths[0]?.label.parts[0]?.isSmall === true ? 2.5 : 3.5;
+  return heights.tape - (heights.labels + letters) / 2;
 }
 
 /** The fold of an inside corner, or the edge pieces of an outside corner between its two faces. */
@@ -82,34 +100,21 @@ function heightScale(row: PlacedRow, floor: number, context: RibbonContext): rea
   const ties = [...context.parts.ownTies, ...context.parts.otherTies];
   const rows = ties.filter((tie) => tie.faces.some((id) => ids.has(id))).flatMap((tie) => tie.heights);
   const heights = [...new Set([...rows, ...faces.map(({ height }) => height)])].sort((a, b) => b - a);
-  const items = heights.map((height) => ({ height, wish: floor - height / context.scale, width: 2.9 }));
-  const head = floor - row.heights.floor + row.heights.wall;
-  return spreadOut(items, head - 1.5, floor + 1.5).flatMap(([{ height, wish }, y]): readonly Mark[] => [
+  return levelScale(
+    heights.map((height) => ({ height, isStrong: false })),
     {
-      kind: "text",
-      at: [context.span.left - 3.2, y + 1.25],
-      text: `${height}`,
-      height: 2.5,
-      weight: 400,
-      ink: "ink",
-      anchor: "end",
+      left: context.span.left,
+      floor,
+      head: floor - row.heights.floor + row.heights.wall,
+      scale: context.scale,
     },
-    {
-      kind: "polyline",
-      points: [
-        [context.span.left - 2.8, y],
-        [context.span.left - 1.9, y],
-        [context.span.left - 0.6, wish],
-      ],
-      stroke: THIN,
-    },
-  ]);
+  );
 }
 
 function flagMarks(flag: PlacedRow["flags"][number], row: PlacedRow, floor: number): readonly Mark[] {
   const top = floor + row.heights.flags - row.heights.floor;
   const isUnderWidth = row.widths.some(({ x }) => Math.abs(x - flag.wish) < 0.01);
-  const bend = floor + TAPE_FOOT + 0.2;
+  const bend = floor + row.heights.tape - row.heights.floor + 0.2;
   const to: Point = [flag.x + leaderOffset(flag.label.parts), top + labelTop(flag.label.parts[0]?.kind)];
   const leader = leaderMark([flag.wish, isUnderWidth ? bend : floor + 0.35], bend, to);
   return [leader, ...labelMarks(flag.label.parts, flag.x, top)];
@@ -126,7 +131,7 @@ function headMarks(head: PlacedRow["head"][number], top: number, row: PlacedRow)
   const target: Point = [wish, top + row.heights.floor + label.y];
   const foot: Point = [
     x + leaderOffset(label.parts),
-    top + row.heights.head + LABEL_HEIGHT - (label.hasDot ? 0 : 0.2),
+    top + row.heights.head + row.heights.labels - (label.hasDot ? 0 : 0.2),
   ];
   const needsLeader = label.hasDot || Math.abs(x - wish) > 0.5 || target[1] > wall + 0.5;
   const leader = needsLeader ? [leaderMark(target, wall - 0.3, foot)] : [];
@@ -152,7 +157,7 @@ function cornerHeadMarks(
   const points: Point[] = [
     onWall,
     [at.x, top + row.heights.wall - 0.3],
-    [stem, top + row.heights.head + LABEL_HEIGHT],
+    [stem, top + row.heights.head + row.heights.labels],
   ];
   const word = at.corner.roleWord;
   return [

@@ -8,7 +8,7 @@
 //                 [6] 300         flags of what is too narrow
 
 import type { SheetCorner } from "./faceOrder.ts";
-import { LABEL_HEIGHT, labelWidth, leaderOffset } from "./label.ts";
+import { heightOfLabels, labelWidth, leaderOffset } from "./label.ts";
 import type { RowSpan } from "./page.ts";
 import {
   cornerHeadWidth,
@@ -41,13 +41,17 @@ export interface PlacedCorner {
 }
 
 /** Vertical measures from the upper edge of the row, mm of paper. */
-interface RowHeights {
+export interface RowHeights {
   /** Baseline of the letters and foot of the corner heads. */
   readonly letters: number;
   /** Upper edge of the labels at the head of the wall. */
   readonly head: number;
+  /** Height of the labels. */
+  readonly labels: number;
   readonly wall: number;
   readonly floor: number;
+  /** Foot of the widths under the floor. */
+  readonly tape: number;
   readonly flags: number;
   readonly whole: number;
 }
@@ -63,12 +67,13 @@ export interface PlacedRow {
   readonly heights: RowHeights;
 }
 
+const LABELS = heightOfLabels(false);
 const LETTERS_FOOT = 10.4;
 const HEAD_GAP = 0.6;
 /** Paper in which leaders bend. */
 const BEND = 1.3;
 /** From the floor line to the foot of the widths under it. */
-export const TAPE_FOOT = 4.6;
+const TAPE_FOOT = 4.6;
 
 /** Height of a row before anything is placed: what a page needs for it, mm of paper. */
 function rowHeights(row: RowPlan): RowHeights {
@@ -76,7 +81,7 @@ function rowHeights(row: RowPlan): RowHeights {
   const hasHead = plans.some(({ labels }) => labels.head.length > 0);
   const hasFlags = plans.some(({ labels }) => labels.tape.some(({ level }) => level === 2));
   const head = LETTERS_FOOT + HEAD_GAP;
-  const wall = head + (hasHead ? LABEL_HEIGHT : 0) + BEND;
+  const wall = head + (hasHead ? LABELS : 0) + BEND;
   const floor = wall + Math.max(0, ...plans.map(({ height }) => height));
   const flags = floor + TAPE_FOOT + BEND;
   return {
@@ -84,8 +89,10 @@ function rowHeights(row: RowPlan): RowHeights {
     head,
     wall,
     floor,
+    labels: LABELS,
+    tape: floor + TAPE_FOOT,
     flags,
-    whole: hasFlags ? flags + LABEL_HEIGHT : floor + TAPE_FOOT,
+    whole: hasFlags ? flags + LABELS : floor + TAPE_FOOT,
   };
 }
 

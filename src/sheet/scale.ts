@@ -16,7 +16,7 @@ export function ribbonScale(tallest: Mm): number {
   return SCALES.find((scale) => tallest / scale <= GREATEST_WALL) ?? tallest / GREATEST_WALL;
 }
 
-/** "1:50". */
+/** "1:50"; a dash for a scale that nobody measures by. */
 export function scaleText(scale: number): string {
-  return SCALES.includes(scale) ? `1:${scale}` : "–";
+  return Number.isInteger(scale) ? `1:${scale}` : "–";
 }

@@ -15,6 +15,7 @@ import { accessorySheets } from "./lists/accessorySheet.ts";
 import { billSheets } from "./lists/billSheet.ts";
 import { packingSheets } from "./lists/packingSheet.ts";
 import type { Sheet } from "./mark.ts";
+import { planAndElevations } from "./panelPlan/sheets.ts";
 import { filePart } from "./plainText.ts";
 import { roomSheets } from "./roomSheet.ts";
 import { settingOutSheets } from "./settingOut/settingOutSheets.ts";
@@ -43,6 +44,7 @@ export interface SheetSet {
 /** Every kind of sheet in the order in which they are bound. */
 const KINDS: readonly ((source: SheetSource) => readonly Sheet[])[] = [
   ({ fill, info }) => roomSheets(fill, info),
+  ({ fill, info }) => planAndElevations(fill, info),
   (source) => settingOutSheets(source),
   ({ fill, info }) => billSheets(fill, info),
   ({ fill, info }) => packingSheets(fill, info),

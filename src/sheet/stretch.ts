@@ -11,6 +11,7 @@ import type { Mm } from "../units.ts";
 import type { Box } from "./box.ts";
 import type { SheetCorner, SheetFace } from "./faceOrder.ts";
 import type { SheetInfo } from "./info.ts";
+import type { LabelPart } from "./label.ts";
 import type { RowSpan } from "./page.ts";
 import { isHeadPiece } from "./pieceKind.ts";
 import type { PieceName } from "./pieceNames.ts";
@@ -25,11 +26,16 @@ export interface Stretch {
   readonly right: SheetCorner | null;
 }
 
+/** How pieces are named on a sheet: carried up to the wall in large figures, or read at a desk. */
+export type NameStyle = "figure" | "whole";
+
 /** What all stretches of a sheet share. */
 export interface RibbonContext {
   readonly parts: RoomParts;
   readonly info: SheetInfo;
   readonly names: { readonly [piece: string]: PieceName };
+  /** "figure": the number alone, as large as it fits; "whole": letter and number, "B3", in small letters. */
+  readonly nameStyle: NameStyle;
   /** Place in the order of taking out, from 1, by the id of a first-out piece. */
   readonly outOrder: { readonly [piece: string]: number };
   /** The face on which each edge piece is drawn, by piece; null for one that stands in an outside corner. */
@@ -61,6 +67,18 @@ export function boxIn(
     width: (to - from) / scale,
     height: rect.height / scale,
   };
+}
+
+/** The name of a piece as the sheet writes it; empty where it has none. */
+export function shownName(piece: string, context: RibbonContext): string {
+  const name = context.names[piece];
+  if (name === undefined || name.number === null) return "";
+  return context.nameStyle === "whole" ? `${name.letters}${name.number}` : `${name.number}`;
+}
+
+/** The part as the sheet letters it. */
+export function styled(part: LabelPart, context: RibbonContext): LabelPart {
+  return context.nameStyle === "whole" ? { ...part, isSmall: true } : part;
 }
 
 /** Whether the left edge of something at `x` is in the stretch: there it is named. */

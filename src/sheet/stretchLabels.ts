@@ -10,7 +10,16 @@ import { labelWidth, partWidth, ringLettering } from "./label.ts";
 import { textWidth } from "./lettering.ts";
 import type { LetterHeight } from "./mark.ts";
 import { isCornerPiece, isHeadPiece } from "./pieceKind.ts";
-import { beginsIn, boxIn, type RibbonContext, type Stretch, voidOf } from "./stretch.ts";
+import {
+  beginsIn,
+  boxIn,
+  type NameStyle,
+  type RibbonContext,
+  type Stretch,
+  shownName,
+  styled,
+  voidOf,
+} from "./stretch.ts";
 import { WORDS } from "./words.ts";
 
 /** A number or a ring that lies on what it names. */
@@ -47,16 +56,25 @@ export interface StretchLabels {
   readonly underVoid: readonly { readonly opening: string; readonly label: HeadLabel }[];
 }
 
-/** Sizes a number may have on its piece, and what it keeps clear of at its sides and above and below, mm of paper. */
-const NUMBER_SIZES: readonly {
+/** A size a number may have on its piece, and what it keeps clear of at its sides and above and below, mm of paper. */
+interface NumberSize {
   readonly height: LetterHeight;
   readonly inset: number;
   readonly clear: number;
-}[] = [
-  { height: 10, inset: 0.9, clear: 0.8 },
-  { height: 7, inset: 0.9, clear: 0.8 },
-  { height: 5, inset: 0.5, clear: 0.45 },
-];
+}
+
+const NUMBER_SIZES: { readonly [S in NameStyle]: readonly NumberSize[] } = {
+  figure: [
+    { height: 10, inset: 0.9, clear: 0.8 },
+    { height: 7, inset: 0.9, clear: 0.8 },
+    { height: 5, inset: 0.5, clear: 0.45 },
+  ],
+  whole: [
+    { height: 5, inset: 0.9, clear: 0.6 },
+    { height: 3.5, inset: 0.5, clear: 0.45 },
+    { height: 2.5, inset: 0.4, clear: 0.4 },
+  ],
+};
 
 /** Clear of a width to the edges of its piece, so that neighbours read as two numbers, mm of paper. */
 const WIDTH_INSET = 0.4;
@@ -92,12 +110,12 @@ export function stretchLabels(stretch: Stretch, context: RibbonContext): Stretch
 
 function labelGap(gap: Unfilled, stretch: Stretch, context: RibbonContext, draft: Draft): void {
   const box = boxIn(stretch, context.scale, gap)!;
-  const part: LabelPart = { kind: "ring", text: `${gap.problem + 1}` };
+  const part = styled({ kind: "ring", text: `${gap.problem + 1}` }, context);
   const size = partWidth(part);
   const [x, middle] = centreOf(box);
   if (size <= box.width && size <= box.height) {
     const ring = boxAround(x, middle, size - 1, size - 1);
-    draft.inside.push({ text: part.text, height: ringLettering(part.text).height, box: ring, piece: null });
+    draft.inside.push({ text: part.text, height: ringLettering(part).height, box: ring, piece: null });
   } else if (gap.z === 0) addTo(draft.flags, gap.x, part);
   else draft.head.push({ x, y: middle, hasDot: true, parts: [part] });
 }
@@ -109,18 +127,22 @@ function labelPiece(
 ): void {
   const { context, draft, blocked } = to;
   const box = boxIn(stretch, context.scale, piece)!;
-  const text = `${context.names[piece.piece]?.number ?? ""}`;
+  const text = shownName(piece.piece, context);
   const [x, middle] = centreOf(box);
   if (isHeadPiece(piece.family)) {
-    draft.head.push({ x, y: box.y, hasDot: false, parts: [{ kind: "number", text }] });
+    draft.head.push({ x, y: box.y, hasDot: false, parts: [styled({ kind: "number", text }, context)] });
     return;
   }
-  const place = numberPlace(text, box, [-context.numberHeight / context.scale, middle], blocked);
+  const place = numberPlace(text, box, {
+    sizes: NUMBER_SIZES[context.nameStyle],
+    heights: [-context.numberHeight / context.scale, middle],
+    blocked,
+  });
   if (place !== null) draft.inside.push({ text, piece, ...place });
-  else if (piece.z === 0) addTo(draft.flags, piece.x, { kind: "flag", text });
+  else if (piece.z === 0) addTo(draft.flags, piece.x, styled({ kind: "flag", text }, context));
   else {
     const over = stretch.sheetFace.face.openings.find((opening) => isUnder(piece, opening));
-    const label: HeadLabel = { x, y: middle, hasDot: true, parts: [{ kind: "flag", text }] };
+    const label: HeadLabel = { x, y: middle, hasDot: true, parts: [styled({ kind: "flag", text }, context)] };
     if (over === undefined) draft.head.push(label);
     else draft.underVoid.push({ opening: over.id, label });
   }
@@ -137,18 +159,21 @@ function isUnder(piece: FacePiece, opening: FaceOpening): boolean {
 function numberPlace(
   text: string,
   box: Box,
-  heights: readonly number[],
-  blocked: readonly Box[],
+  among: {
+    readonly sizes: readonly NumberSize[];
+    readonly heights: readonly number[];
+    readonly blocked: readonly Box[];
+  },
 ): { readonly height: LetterHeight; readonly box: Box } | null {
   const x = box.x + box.width / 2;
-  const tries = [...heights, box.y + box.height / 4, box.y + (box.height * 3) / 4];
-  for (const { height, inset, clear } of NUMBER_SIZES) {
+  const tries = [...among.heights, box.y + box.height / 4, box.y + (box.height * 3) / 4];
+  for (const { height, inset, clear } of among.sizes) {
     const width = textWidth(text, { height, weight: 700 });
     if (width + 2 * inset > box.width || height + 2 * clear > box.height) continue;
     for (const y of tries) {
       const place = boxAround(x, y, width, height);
       const isOnPiece = place.y >= box.y + clear && place.y + height <= box.y + box.height - clear;
-      if (isOnPiece && !blocked.some((other) => overlaps(other, place))) return { height, box: place };
+      if (isOnPiece && !among.blocked.some((other) => overlaps(other, place))) return { height, box: place };
     }
   }
   return null;
@@ -178,10 +203,12 @@ function tapeLabels(
       const left = (part.x - stretch.start) / context.scale;
       const paper = (Math.min(part.x + part.width, stretch.end) - part.x) / context.scale;
       const x = left + paper / 2;
-      const width: LabelPart = { kind: "width", text: `${part.width}`, isVoid: "isVoid" in part };
+      const width = styled({ kind: "width", text: `${part.width}`, isVoid: "isVoid" in part }, context);
       const out = "piece" in part ? context.outOrder[part.piece] : undefined;
       const tag: readonly LabelPart[] =
-        out === undefined ? [] : [{ kind: "out", text: WORDS[context.info.language].out(out) }];
+        out === undefined
+          ? []
+          : [styled({ kind: "out", text: WORDS[context.info.language].out(out) }, context)];
       const flag = flags.get(part.x) ?? [];
       const fits = flag.length === 0 && labelWidth([width]) + 2 * WIDTH_INSET <= paper;
       const level1: readonly TapeLabel[] = fits ? [{ level: 1, x, parts: [width] }] : [];
