@@ -7,7 +7,8 @@ import { formatIssue } from "../json/issue.ts";
 import { resolveKit } from "../kit/resolve.ts";
 import { readProject } from "../plan/read.ts";
 import { accessoriesCsv, listedEntries, packingCsv } from "../sheet/lists/listsCsv.ts";
-import { sheetSets } from "../sheet/sheetSet.ts";
+import { stakeOutTables } from "../sheet/settingOut/stakeOutTables.ts";
+import { handedEntries, sheetSets } from "../sheet/sheetSet.ts";
 import type { FillTools } from "./fillTools.ts";
 import { fontFiles } from "./fontFiles.ts";
 
@@ -34,6 +35,7 @@ export const coreTools: FillTools = {
       { name: "bill.csv", text: billCsv(made.fill, made.kit) },
       { name: "packing.csv", text: packingCsv(entries) },
       { name: "accessories.csv", text: accessoriesCsv(entries) },
+      ...stakeOutTables(handedEntries(made)),
     ];
   },
   async sheets(made, fields) {

@@ -33,7 +33,7 @@ export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
-  /** What lies beside the sheets: bill, packing list, accessories. */
+  /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */
   readonly tables: (made: Made) => readonly Table[];
   readonly sheets: (made: Made, fields?: SheetFields) => Promise<readonly PrintedSet[]>;
 }

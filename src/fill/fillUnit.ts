@@ -28,6 +28,7 @@ import { type Profile, profilesOf, soffitDropOf } from "./profile.ts";
 import type { FaceOpening, FilledFace, FilledRoom, Problem, UnitFill } from "./result.ts";
 import { placeReveals } from "./reveals.ts";
 import { type Settled, type SettledFace, settle } from "./settled.ts";
+import { settledEnds } from "./settledEnds.ts";
 import { checkSite } from "./siteChecks.ts";
 import { placeSoffits } from "./soffit/placeSoffits.ts";
 import { solveStretches } from "./solve.ts";
@@ -268,7 +269,8 @@ function assemble(
 // Numbers come last, face by face and left to right, so that they follow the geometry and nothing else.
 function numbered(drafts: readonly FaceDraft[], book: PieceBook): readonly FilledFace[] {
   const shared = new Map<string, string>();
-  return drafts.map((draft): FilledFace => {
+  const ends = settledEnds(drafts.map(({ settled }) => settled));
+  return drafts.map((draft, index): FilledFace => {
     for (const piece of draft.pieces) {
       const key = draft.shared.size === 0 ? undefined : draft.shared.get(piece);
       piece.piece = (key === undefined ? undefined : shared.get(key)) ?? book.nextId();
@@ -281,6 +283,7 @@ function numbered(drafts: readonly FaceDraft[], book: PieceBook): readonly Fille
       room: draft.room,
       from: [roundTo(formed.from[0], 3), roundTo(formed.from[1], 3)],
       to: [roundTo(formed.to[0], 3), roundTo(formed.to[1], 3)],
+      settled: ends[index]!,
       length,
       height: draft.profile.height,
       openings: draft.openings,

@@ -64,13 +64,15 @@ function codeSwap(kit: Kit): Swap {
   };
 }
 
-function mirrorFace(face: FilledFace, code: Swap): FilledFace {
+/** The reflection of one face. Without a swap its pieces keep their codes. */
+export function mirrorFace(face: FilledFace, code: Swap = (same) => same): FilledFace {
   const turned = (x: Mm, width: Mm) => face.length - x - width;
   return {
     ...face,
     // Concrete stays on the left: the reflected face is walked the other way.
     from: mirrorPosition(face.to),
     to: mirrorPosition(face.from),
+    settled: [mirrorPosition(face.settled[1]), mirrorPosition(face.settled[0])],
     openings: face.openings
       .map((opening) => ({ ...opening, x: turned(opening.x, opening.width) }))
       .sort((a, b) => a.x - b.x || a.sill - b.sill),
@@ -105,7 +107,7 @@ function mirrorReveal(reveal: Reveal, code: Swap): Reveal {
   };
 }
 
-function mirrorPosition([x, y]: Position): Position {
+export function mirrorPosition([x, y]: Position): Position {
   return [x === 0 ? 0 : -x, y];
 }
 

@@ -44,6 +44,9 @@ export interface FaceOpening {
   readonly formed: Forming;
 }
 
+/** Ends of a face on whole millimetres. */
+export type SettledEnds = readonly [from: Position, to: Position];
+
 export interface FilledFace {
   readonly id: string;
   readonly walls: readonly string[];
@@ -51,6 +54,8 @@ export interface FilledFace {
   readonly room: string | null;
   readonly from: Position;
   readonly to: Position;
+  /** The same two ends as settled, on whole millimetres: what is marked out. Not written to a file. */
+  readonly settled: SettledEnds;
   readonly length: Mm;
   readonly height: Mm;
   readonly openings: readonly FaceOpening[];

@@ -41,7 +41,7 @@ export interface SheetInfo {
   readonly thickness: { readonly [wall: string]: Mm };
   /** The mass one person may lift as the kit states it; null = not stated. */
   readonly personLimit: Kg | null;
-  /** Depth of the frames of panels behind the face as the kit states it, mm: how high a stack of them gets; null = not stated. */
+  /** Depth of the frames of panels behind the face as the kit states it, mm; null = not stated. */
   readonly frameDepth: Mm | null;
   /** By what the kit counts pins; null = it gives no rule. */
   readonly pins: PinRule | null;

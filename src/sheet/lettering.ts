@@ -54,12 +54,11 @@ export function textBox(mark: TextMark): Box {
   const width = textWidth(mark.text, mark);
   const back = mark.anchor === "start" ? 0 : mark.anchor === "middle" ? width / 2 : width;
   const hasTail = /[^\p{Lu}\p{N} ×·.↑→↓←–-]/u.test(mark.text);
-  return {
-    x: mark.at[0] - back,
-    y: mark.at[1] - mark.height,
-    width,
-    height: mark.height * (hasTail ? 1 + TAIL : 1),
-  };
+  const height = mark.height * (hasTail ? 1 + TAIL : 1);
+  const [x, y] = mark.at;
+  return mark.isUpright === true
+    ? { x: x - mark.height, y: y + back - width, width: height, height: width }
+    : { x: x - back, y: y - mark.height, width, height };
 }
 
 /** The text, or as much of its beginning as fits with an ellipsis behind it; empty if not even that fits. */

@@ -90,7 +90,7 @@ export interface HatchMark {
   readonly ink: Ink;
 }
 
-/** One line of text standing on its baseline. */
+/** One line of text standing on its baseline, which ends at `at` or runs through it. */
 export interface TextMark {
   readonly kind: "text";
   readonly at: Point;
@@ -99,6 +99,8 @@ export interface TextMark {
   readonly weight: FontWeight;
   readonly ink: Ink;
   readonly anchor: "start" | "middle" | "end";
+  /** Turned a quarter to the left about `at`, so that it reads upward. Not given: it reads to the right. */
+  readonly isUpright?: true;
 }
 
 type Shape = LineMark | PolylineMark | PolygonMark | RectMark | CircleMark | HatchMark | TextMark;

@@ -18,6 +18,7 @@ import type { Sheet } from "./mark.ts";
 import { planAndElevations } from "./panelPlan/sheets.ts";
 import { filePart } from "./plainText.ts";
 import { roomSheets } from "./roomSheet.ts";
+import { settingOutSheets } from "./settingOut/settingOutSheets.ts";
 
 /** What the sheets of one fill entry in one hand are made from. */
 export interface SheetSource {
@@ -44,6 +45,7 @@ export interface SheetSet {
 const KINDS: readonly ((source: SheetSource) => readonly Sheet[])[] = [
   ({ fill, info }) => roomSheets(fill, info),
   ({ fill, info }) => planAndElevations(fill, info),
+  (source) => settingOutSheets(source),
   ({ fill, info }) => billSheets(fill, info),
   ({ fill, info }) => packingSheets(fill, info),
   ({ fill, info }) => accessorySheets(fill, info),
@@ -60,10 +62,35 @@ export function sheetSet(source: SheetSource): readonly Sheet[] {
  * @throws {RangeError} if the fill is of another project
  */
 export function sheetSets(
-  made: { readonly fill: FillDocument; readonly project: Project; readonly kit: Kit; readonly union: Union },
+  made: MadeFill & { readonly union: Union },
   fields: SheetFields = {},
 ): readonly SheetSet[] {
-  const { fill, project, kit, union } = made;
+  return handedEntries(made, fields).map(({ name, ending, ...entry }): SheetSet => {
+    const source = { ...entry, union: made.union };
+    const sheets = sheetSet(source).map((sheet) => ({ ...sheet, name: sheet.name + ending }));
+    return { name, source, sheets };
+  });
+}
+
+interface MadeFill {
+  readonly fill: FillDocument;
+  readonly project: Project;
+  readonly kit: Kit;
+}
+
+/** One entry of a fill in one hand. `name`: as {@link SheetSet}; `ending`: of the names of its sheets. */
+export interface HandedEntry extends Omit<SheetSource, "union"> {
+  readonly name: string;
+  readonly ending: string;
+}
+
+/**
+ * Every entry of a fill in each hand it is poured in, as drawn before mirrored.
+ *
+ * @throws {RangeError} if the fill is of another project
+ */
+export function handedEntries(made: MadeFill, fields: SheetFields = {}): readonly HandedEntry[] {
+  const { fill, project, kit } = made;
   const storeys = entryNames(fill);
   const plain = uniqueParts(project.units.map(({ id }) => id));
   return fill.units.flatMap((entry, index) => {
@@ -72,12 +99,10 @@ export function sheetSets(
     if (unit === undefined)
       throw new RangeError(`the fill has a unit "${entry.unit}" that the project lacks`);
     const storey = storeys[index]!.slice(entry.unit.length).replace("@", "-storey-");
-    return handsOf(entry, project, kit).map(({ hand, isMirrored }): SheetSet => {
+    return handsOf(entry, project, kit).map(({ hand, isMirrored }): HandedEntry => {
       const info = sheetInfoOf({ project, unit, kit }, hand, fields);
-      const source = { project, kit, unit, fill: hand, isMirrored, info, union };
       const ending = storey + (isMirrored ? "-mirrored" : "");
-      const sheets = sheetSet(source).map((sheet) => ({ ...sheet, name: sheet.name + ending }));
-      return { name: plain[at]! + ending, source, sheets };
+      return { name: plain[at]! + ending, ending, project, kit, unit, fill: hand, isMirrored, info };
     });
   });
 }

@@ -87,9 +87,11 @@ function textToSvg(mark: Extract<Mark, { kind: "text" }>, piece: string): string
   const anchor = mark.anchor === "start" ? "" : ` text-anchor="${mark.anchor}"`;
   const length = text.length > 1 ? ` textLength="${sheetNumber(textWidth(text, mark))}"` : "";
   const adjust = length === "" ? "" : ' lengthAdjust="spacingAndGlyphs"';
+  const [x, y] = mark.at.map(sheetNumber);
+  const turn = mark.isUpright === true ? ` transform="rotate(-90 ${x} ${y})"` : "";
   return (
-    `<text x="${sheetNumber(mark.at[0])}" y="${sheetNumber(mark.at[1])}" font-size="${sheetNumber(typeSize(mark.height))}"` +
-    ` font-weight="${mark.weight}" fill="${INKS[mark.ink]}"${anchor}${length}${adjust}${piece}>${xmlText(text)}</text>`
+    `<text x="${x}" y="${y}" font-size="${sheetNumber(typeSize(mark.height))}"` +
+    ` font-weight="${mark.weight}" fill="${INKS[mark.ink]}"${anchor}${length}${adjust}${turn}${piece}>${xmlText(text)}</text>`
   );
 }
 

@@ -15,6 +15,7 @@ const pours = [
 
 /** Beside the sheets, for a spreadsheet. */
 const TABLES = ["o/bill.csv", "o/packing.csv", "o/accessories.csv"];
+const POINTS = ["a", "a-mirrored", "a-storey-2"].map((name) => `o/${name}-stake-out.csv`);
 
 async function run(
   line: string,
@@ -29,7 +30,14 @@ describe("sheets", () => {
   it("writes one PDF for each unit, storey and hand, and the list of codes", async () => {
     const { code, names, files, out, err, folder } = await run("sheets a.json --out o --date 2026-02-17");
     expect({ code, out, folder }).toEqual({ code: 0, out: "", folder: "o" });
-    expect(names).toEqual(["o/sheets.csv", "o/a.pdf", "o/a-mirrored.pdf", "o/a-storey-2.pdf", ...TABLES]);
+    expect(names).toEqual([
+      "o/sheets.csv",
+      "o/a.pdf",
+      "o/a-mirrored.pdf",
+      "o/a-storey-2.pdf",
+      ...TABLES,
+      ...POINTS,
+    ]);
     for (const name of names.filter((some) => some.endsWith(".pdf"))) {
       expect(files.get(name)).toMatch(/^%PDF-1\.7\n[\s\S]*%%EOF\n$/);
       expect(files.get(name)).toContain("(D:20260217)");
@@ -50,7 +58,14 @@ describe("sheets", () => {
 
   it("writes HTML that needs nothing beside it", async () => {
     const { names, files } = await run("sheets a.json --out o --format html");
-    expect(names).toEqual(["o/sheets.csv", "o/a.html", "o/a-mirrored.html", "o/a-storey-2.html", ...TABLES]);
+    expect(names).toEqual([
+      "o/sheets.csv",
+      "o/a.html",
+      "o/a-mirrored.html",
+      "o/a-storey-2.html",
+      ...TABLES,
+      ...POINTS,
+    ]);
     const addresses = [...files.get("o/a.html")!.matchAll(/(?:src|href|url\()\s*[=]?"?([a-z]+):/g)].map(
       ([, scheme]) => scheme,
     );
@@ -95,7 +110,10 @@ describe("sheets", () => {
       rules: {},
     };
     const { code, names } = await run("sheets a.json --out o", { project: { ...oneRoom, kit: bare } });
-    expect({ code, names }).toEqual({ code: 1, names: ["o/sheets.csv", "o/a.pdf", ...TABLES] });
+    expect({ code, names }).toEqual({
+      code: 1,
+      names: ["o/sheets.csv", "o/a.pdf", ...TABLES, "o/stake-out.csv"],
+    });
   });
 
   it.each([

@@ -20,8 +20,12 @@ describe("layout", () => {
     expect(text).toBe(`${JSON.stringify(JSON.parse(text), null, 2)}\n`);
   });
 
-  it("loses nothing and adds nothing", () => {
-    expect(read(everything)).toEqual(everything);
+  it("loses nothing and adds nothing, but for the settled ends, which are for the program's own sheets", () => {
+    const units = everything.units.map((unit) => ({
+      ...unit,
+      faces: unit.faces.map(({ settled: _, ...face }) => face),
+    }));
+    expect(read(everything)).toEqual({ ...everything, units });
   });
 
   it("does not depend on the order in which the members were made", () => {

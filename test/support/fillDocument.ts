@@ -59,6 +59,10 @@ export const everything: FillDocument = fillDocument(
         room: null,
         from: [4050, 50],
         to: [50, 50],
+        settled: [
+          [4050, 50],
+          [50, 50],
+        ],
         length: 4000,
         height: 2400,
         openings: [{ id: "d1", x: 1950, width: 900, sill: 0, head: 2100, formed: "band" }],

@@ -166,8 +166,8 @@ function faces(): readonly FilledFace[] {
     };
     const outside = { id: `A/${side.name}-out`, room: null, from: OUTER[to], to: OUTER[from], height: 2500 };
     return [
-      { ...plain, ...room, ...inner, length: isLong ? 3600 : 3000 },
-      { ...plain, ...outside, ...outer, length: isLong ? 3800 : 3200 },
+      { ...plain, ...room, settled: [room.from, room.to], ...inner, length: isLong ? 3600 : 3000 },
+      { ...plain, ...outside, settled: [outside.from, outside.to], ...outer, length: isLong ? 3800 : 3200 },
     ];
   });
 }

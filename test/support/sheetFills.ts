@@ -139,7 +139,8 @@ function makeFace(
     at += width;
   }
   const id = `A/f${pieceId(making)}`;
-  return { id, walls: ["w"], ...ends, length, height: making.height, openings, pieces, unfilled };
+  const settled = [ends.from, ends.to] as const;
+  return { id, walls: ["w"], ...ends, settled, length, height: making.height, openings, pieces, unfilled };
 }
 
 function openingAt(

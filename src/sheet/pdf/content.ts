@@ -123,9 +123,14 @@ function hatchOperators(mark: HatchMark): string {
 function textOperators(mark: TextMark, fonts: PdfFonts): string {
   const text = plainText(mark.text);
   if (text === "") return "";
-  const { x } = textBox({ ...mark, text });
+  const box = textBox({ ...mark, text });
+  // Directions of the line and of the letters' heads, then where the line begins.
+  const place =
+    mark.isUpright === true
+      ? `0 -1 -1 0 ${numbers(mark.at[0], box.y + box.height)}`
+      : `1 0 0 -1 ${numbers(box.x, mark.at[1])}`;
   return (
     `BT ${colour(mark.ink)} rg /F${mark.weight} ${roundTo(typeSize(mark.height), 4)} Tf ` +
-    `1 0 0 -1 ${numbers(x, mark.at[1])} Tm <${fonts[mark.weight].encode(text)}> Tj ET`
+    `${place} Tm <${fonts[mark.weight].encode(text)}> Tj ET`
   );
 }
