@@ -9,7 +9,7 @@
 import type { FilledFace, Soffit } from "../fill/result.ts";
 import type { Box } from "./box.ts";
 import { listHeight, listMarks } from "./countList.ts";
-import { overheadRows } from "./countRows.ts";
+import { type CountRow, overheadRows } from "./countRows.ts";
 import type { SheetRing } from "./faceOrder.ts";
 import type { Mark, Point } from "./mark.ts";
 import { bullet, heading, type NoteBlock, notesMarks } from "./notes.ts";
@@ -20,11 +20,11 @@ import type { RoomParts } from "./roomParts.ts";
 import { scaleText } from "./scale.ts";
 import { type Band, bandNames, bandsOf } from "./soffit/bands.ts";
 import { doorMarks } from "./soffit/doorMarks.ts";
-import { soffitLabels } from "./soffit/soffitLabels.ts";
+import { soffitLabels, soffitPaper, type Unplaced, unplacedText } from "./soffit/soffitLabels.ts";
 import { type SoffitDrawing, soffitMarks } from "./soffit/soffitMarks.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { type StrikeContext, strikeBlocks } from "./strike/strikeBlocks.ts";
-import { strikeSteps } from "./strike/strikeOrder.ts";
+import { type StrikeStep, strikeSteps } from "./strike/strikeOrder.ts";
 import { strikePicture } from "./strike/strikePicture.ts";
 import { BACK_WORDS } from "./strike/words.ts";
 import { WORDS } from "./words.ts";
@@ -70,7 +70,9 @@ export function backPages(back: Back): readonly BackPage[] {
   const width = Math.min(
     ...[0, ...drawn.map((each) => each.width + GAP)].map((taken) => columnsBeside(taken)[0]!.width),
   );
-  const picture = strikePicture(rings, steps, context.info, width);
+  let rows = overheadRows(parts, context.info);
+  const aside = drawn.length === 1 ? pictureUnder(drawn[0]!, { back, rows, steps, page }) : null;
+  const picture = aside === null ? strikePicture(rings, steps, context.info, width) : null;
   const pieces = parts.faces.flatMap((face) => face.pieces).length + parts.overhead.length;
   let words: readonly NoteBlock[] = [
     ...(back.rest.length > 0 ? [heading(WORDS[context.info.language].notes.cautions), ...back.rest] : []),
@@ -80,11 +82,10 @@ export function backPages(back: Back): readonly BackPage[] {
     }),
     ...(pieces === 0 ? [] : strikeWithPicture(strikeBlocks(steps, strike, width), picture)),
   ];
-  let rows = overheadRows(parts, context.info);
   const pages: BackPage[] = [];
   for (let index = 0; index < drawn.length || words.length > 0 || rows.length > 0; index++) {
     const soffit = drawn[index];
-    const marks: Mark[] = [...(soffit?.marks ?? [])];
+    const marks: Mark[] = [...(soffit?.marks ?? []), ...(index === 0 ? (aside ?? []) : [])];
     const isLast = index >= drawn.length - 1;
     const top = soffit === undefined ? page.top : soffit.end;
     const list = {
@@ -93,7 +94,7 @@ export function backPages(back: Back): readonly BackPage[] {
       width: soffit?.width ?? full / 2,
       height: page.bottom - top - 2.2,
     };
-    const listed = rows.length > 0 && isLast ? listMarks(rows, list, context.info.language) : null;
+    const listed = rows.length > 0 && isLast ? listMarks(rows, list, context.info.language, 1) : null;
     if (listed !== null) {
       marks.push(...listed.marks);
       rows = listed.rest;
@@ -107,6 +108,25 @@ export function backPages(back: Back): readonly BackPage[] {
     pages.push({ marks, scale: soffit?.scale ?? "" });
   }
   return pages;
+}
+
+/** The picture at the foot of the page under the list, where both have paper there. */
+function pictureUnder(
+  { width, end }: DrawnSoffit,
+  made: {
+    readonly back: Back;
+    readonly rows: readonly CountRow[];
+    readonly steps: readonly StrikeStep[];
+    readonly page: RoomPage;
+  },
+): readonly Mark[] | null {
+  const { back, rows, steps, page } = made;
+  const { info } = back.context;
+  const picture = strikePicture(back.rings, steps, info, width);
+  const top = end + 2.2 + listHeight(rows, width) + 3;
+  if (picture === null || top + HEAD + picture.height > page.bottom) return null;
+  const title = heading(BACK_WORDS[info.language].strike);
+  return notesMarks([title, picture], { x: page.left, y: top, height: page.bottom - top }).marks;
 }
 
 /** The picture under the heading and the permit, before the steps. */
@@ -130,7 +150,7 @@ interface DrawnSoffit {
   readonly width: number;
   /** Lower edge, mm. */
   readonly end: number;
-  readonly unplaced: readonly string[];
+  readonly unplaced: readonly Unplaced[];
 }
 
 function drawSoffit(soffit: Soffit, bands: readonly Band[], back: Back, page: RoomPage): DrawnSoffit {
@@ -156,14 +176,15 @@ function drawSoffit(soffit: Soffit, bands: readonly Band[], back: Back, page: Ro
     ...soffit.props.map(({ piece }) => piece),
   ]);
   const drawing: SoffitDrawing = { soffit, bands, view, info: context.info, faces: back.faces, claims };
-  const labels = soffitLabels(drawing, { style: "figure", props: back.props, area });
+  const paper = soffitPaper([drawing], area);
+  const labels = soffitLabels(drawing, { style: "figure", props: back.props, paper });
   const word = BACK_WORDS[context.info.language].soffit;
   const title = soffit.isSlab === true ? `${word} ${plainText(soffit.room)}` : word;
   return {
     marks: [
       ...headMarks(title, scaleText(scale), [page.left, page.top + 5.6]),
       ...soffitMarks(drawing),
-      ...doorMarks(soffit, rings, view, labels.taken),
+      ...doorMarks(soffit, rings, view, paper.texts),
       ...labels.marks,
     ],
     scale: scaleText(scale),
@@ -190,7 +211,7 @@ function overheadBlocks(
   soffits: readonly Soffit[],
   bands: readonly Band[],
   { parts, context }: Back,
-  { width, unplaced }: { readonly width: number; readonly unplaced: readonly string[] },
+  { width, unplaced }: { readonly width: number; readonly unplaced: readonly Unplaced[] },
 ): readonly NoteBlock[] {
   if (soffits.length === 0) return [];
   const words = BACK_WORDS[context.info.language];
@@ -198,11 +219,11 @@ function overheadBlocks(
   const props = soffits.reduce((sum, soffit) => sum + soffit.props.length, 0);
   const letters = bands.map(({ letter }) => letter);
   const said = [
-    ...(parts.isOutside ? [] : [words.ring]),
+    parts.isOutside ? words.edge : words.ring,
     ...(strips + props > 0 ? [words.strips(strips, props)] : []),
     ...(letters.length > 0 ? [words.bands(letters.join(", ")), words.lay, words.twoLift] : []),
     words.fromAbove,
-    ...(unplaced.length > 0 ? [words.noPaper(unplaced.join("; "))] : []),
+    ...(unplaced.length > 0 ? [words.noPaper(unplacedText(unplaced))] : []),
   ];
   return [heading(words.overhead), ...said.map((text) => bullet(text, width))];
 }

@@ -41,18 +41,23 @@ export function listHeight(rows: readonly CountRow[], width: number): number {
   return rows.length === 0 ? 0 : HEAD + Math.ceil(rows.length / columnsIn({ width })) * PITCHES[0];
 }
 
-/** Draws as many rows as fit, filling the first column before the second; `rest` goes to another page. */
+/**
+ * Draws as many rows as fit, filling the first column before the second; `rest` goes to another page.
+ *
+ * @param least - rows in the first column before the second one begins
+ */
 export function listMarks(
   rows: readonly CountRow[],
   area: Box,
   language: Language,
+  least = 8,
 ): { readonly marks: readonly Mark[]; readonly rest: readonly CountRow[] } {
   const columns = columnsIn(area);
   const perColumn = (pitch: number) => Math.max(0, Math.floor((area.height - HEAD) / pitch));
   const pitch = PITCHES.find((some) => perColumn(some) * columns >= rows.length) ?? PITCHES[1];
   const shown = rows.slice(0, perColumn(pitch) * columns);
   // Two columns of equal length read better than one full and one nearly empty.
-  const even = Math.max(Math.ceil(shown.length / columns), Math.min(shown.length, 8));
+  const even = Math.max(Math.ceil(shown.length / columns), Math.min(shown.length, least));
   const length = Math.max(1, Math.min(even, perColumn(pitch)));
   const width = (area.width - COLUMN_GAP * (columns - 1)) / columns;
   const marks: Mark[] = [];

@@ -19,6 +19,7 @@ import { planAndElevations } from "./panelPlan/sheets.ts";
 import { filePart } from "./plainText.ts";
 import { roomSheets } from "./roomSheet.ts";
 import { settingOutSheets } from "./settingOut/settingOutSheets.ts";
+import { soffitPlanSheets } from "./soffitPlan/sheets.ts";
 
 /** What the sheets of one fill entry in one hand are made from. */
 export interface SheetSource {
@@ -45,6 +46,7 @@ export interface SheetSet {
 const KINDS: readonly ((source: SheetSource) => readonly Sheet[])[] = [
   ({ fill, info }) => roomSheets(fill, info),
   ({ fill, info }) => planAndElevations(fill, info),
+  (source) => soffitPlanSheets(source),
   (source) => settingOutSheets(source),
   ({ fill, info }) => billSheets(fill, info),
   ({ fill, info }) => packingSheets(fill, info),

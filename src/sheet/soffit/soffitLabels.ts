@@ -15,44 +15,94 @@ import { type Lettering, textBox, textWidth } from "../lettering.ts";
 import type { LetterHeight, Mark, Point, TextMark } from "../mark.ts";
 import { type Occupied, occupied } from "../occupied.ts";
 import { OUTLINE } from "../pieceMark.ts";
+import type { PlanView } from "../planView.ts";
+import { rangesText } from "../ranges.ts";
 import { type Band, isLaid } from "./bands.ts";
 import { endsOf, heldEnds } from "./heldEnds.ts";
 import { sidesOf } from "./overheadPiece.ts";
-import { layingWay, middleOf, notchReach, outerEdge, propRadius, type SoffitDrawing } from "./soffitMarks.ts";
+import {
+  isNotchAside,
+  layingWay,
+  middleOf,
+  notchReach,
+  outerEdge,
+  propRadius,
+  type SoffitDrawing,
+} from "./soffitMarks.ts";
 
 export interface LabelStyle {
   /** "figure": the number, as large as it fits; "size": name and size in small letters. */
   readonly style: "figure" | "size";
   readonly props: { readonly [piece: string]: number };
-  /** Labels keep to it. */
-  readonly area: Box;
+  readonly paper: SoffitPaper;
+}
+
+/** Which paper is taken: shared by all soffits of a sheet. */
+export interface SoffitPaper {
+  /** By pieces and all lettering: letters of bands stand clear of both. */
+  readonly pieces: Occupied;
+  /** By lettering, props and holes. */
+  readonly texts: Occupied;
 }
 
 export interface SoffitLabels {
   readonly marks: readonly Mark[];
-  /** What no paper was found for, as said in words: "E5 300 × 600". */
-  readonly unplaced: readonly string[];
-  /** What is taken by the end, for whatever follows. */
-  readonly taken: Occupied;
+  /** What no paper was found for. */
+  readonly unplaced: readonly Unplaced[];
+}
+
+/** A piece to be named in words beside the drawing. */
+export interface Unplaced {
+  readonly letter: string;
+  readonly number: number;
+  /** As "300 × 600". */
+  readonly size: string;
+}
+
+/** Pieces of one band and size together: "J1–J7 100 × 600, K1 50 × 450". */
+export function unplacedText(pieces: readonly Unplaced[]): string {
+  const groups = new Map<string, Unplaced[]>();
+  for (const piece of pieces) {
+    const key = `${piece.letter} ${piece.size}`;
+    groups.set(key, [...(groups.get(key) ?? []), piece]);
+  }
+  return [...groups.values()]
+    .map((group) => {
+      const { letter, size } = group[0]!;
+      const numbers = rangesText(group.map(({ number }) => number));
+      return `${letter}${numbers.replaceAll("–", `–${letter}`).replaceAll(", ", `, ${letter}`)} ${size}`;
+    })
+    .join("; ");
 }
 
 const STEP = 0.5;
 const FLAG_HEIGHT = 4.6;
 
+/** The paper that the soffits of a sheet take before any of them is lettered; labels keep to the area. */
+export function soffitPaper(
+  drawings: readonly Pick<SoffitDrawing, "soffit" | "view">[],
+  area: Box,
+): SoffitPaper {
+  const pieces = occupied(area);
+  const texts = occupied(area);
+  for (const { soffit, view } of drawings) {
+    for (const { outline } of soffit.pieces) pieces.take(boundsOf(outline.map(view.at)));
+    for (const { at } of soffit.props) {
+      const radius = propRadius(view.scale) + 0.3;
+      const [x, y] = view.at(at);
+      for (const grid of [pieces, texts]) grid.take(boxAround(x, y, 2 * radius, 2 * radius));
+    }
+    for (const hole of soffit.holes) texts.take(boundsOf(hole.map(view.at)));
+    for (const { end, prop } of heldEnds(soffit)) texts.takeLine(view.at(prop.at), view.at(end), 0.9);
+  }
+  return { pieces, texts };
+}
+
 export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitLabels {
   const { soffit, view, bands } = drawing;
-  const pieces = occupied(label.area);
-  const taken = occupied(label.area);
-  for (const { outline } of soffit.pieces) pieces.take(boundsOf(outline.map(view.at)));
-  for (const { at } of soffit.props) {
-    const radius = propRadius(view.scale) + 0.3;
-    const [x, y] = view.at(at);
-    for (const grid of [pieces, taken]) grid.take(boxAround(x, y, 2 * radius, 2 * radius));
-  }
-  for (const hole of soffit.holes) taken.take(boundsOf(hole.map(view.at)));
-  for (const { end, prop } of heldEnds(soffit)) taken.takeLine(view.at(prop.at), view.at(end), 0.9);
+  const { pieces, texts: taken } = label.paper;
   const marks: Mark[] = [];
-  const unplaced: string[] = [];
+  const unplaced: Unplaced[] = [];
   const put = (placed: readonly Mark[]) => {
     marks.push(...placed);
     for (const mark of placed) {
@@ -68,19 +118,21 @@ export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitL
   }
   const whole = new Set<Band>();
   for (const band of bands) {
-    const letter = letterMarks(band, drawing, label.style, pieces);
+    const letter = label.style === "size" ? null : letterMarks(band, drawing, label.paper);
     if (letter === null) whole.add(band);
     else put(letter);
+    if (label.style === "size") marks.push(...layingArrow(band, view, taken));
   }
-  const pending: { readonly name: string; readonly piece: SoffitPiece }[] = [];
+  const pending: { readonly letter: string; readonly number: number; readonly piece: SoffitPiece }[] = [];
   for (const band of bands) {
     band.pieces.forEach((piece, index) => {
       const isWhole = whole.has(band) || label.style === "size";
       const name = isWhole ? `${band.letter}${index + 1}` : `${index + 1}`;
       const isLast = index === band.pieces.length - 1;
-      const clear = isLast ? notchReach(band, view.scale) : ([0, 0] as const);
+      const clear =
+        isLast && !isNotchAside(band, view.scale) ? notchReach(band, view.scale) : ([0, 0] as const);
       const placed = panelLabel(name, { piece, clear }, drawing, label.style, taken);
-      if (placed === null) pending.push({ name: `${band.letter}${index + 1}`, piece });
+      if (placed === null) pending.push({ letter: band.letter, number: index + 1, piece });
       else put(placed);
     });
   }
@@ -95,12 +147,14 @@ export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitL
     );
     if (placed !== null) put(placed);
   }
-  for (const { name, piece } of pending) {
-    const placed = flagLabel(name, view.at(middleOf(piece.outline)), taken);
+  for (const { letter, number, piece } of pending) {
+    const placed = flagLabel(`${letter}${number}`, view.at(middleOf(piece.outline)), taken);
     if (placed !== null) put(placed);
-    if (placed === null || label.style === "size") unplaced.push(`${name} ${sizeOf(piece)}`);
+    const isClosure = piece.family === "closure-strip";
+    if (placed === null || (label.style === "size" && !isClosure))
+      unplaced.push({ letter, number, size: sizeOf(piece) });
   }
-  return { marks, unplaced, taken };
+  return { marks, unplaced };
 }
 
 function sizeOf({ outline }: SoffitPiece): string {
@@ -245,13 +299,13 @@ function propLabel(
 
 function flagLabel(text: string, at: Point, taken: Occupied): readonly Mark[] | null {
   const width = textWidth(text, { height: 3.5, weight: 700 }) + 1.4;
-  const box = nearest(at, { width, height: FLAG_HEIGHT }, 14, taken);
+  const box = freeNear(at, { width, height: FLAG_HEIGHT }, 14, taken);
   return box === null ? null : flagMarks(text, box, at);
 }
 
 function ringAt(box: Box, text: string, taken: Occupied): readonly Mark[] | null {
   const radius = ringRadius({ text });
-  const place = nearest(
+  const place = freeNear(
     [box.x + box.width / 2, box.y + box.height / 2],
     { width: 2 * radius + 0.8, height: 2 * radius + 0.8 },
     16,
@@ -273,7 +327,7 @@ function ringAt(box: Box, text: string, taken: Occupied): readonly Mark[] | null
 }
 
 /** The free place nearest to the wish; of equal ones the upper, then the left. */
-function nearest(
+export function freeNear(
   [x, y]: Point,
   size: Pick<Box, "width" | "height">,
   reach: number,
@@ -304,8 +358,7 @@ function square(ring: number): readonly Point[] {
 function letterMarks(
   band: Band,
   { view, soffit }: SoffitDrawing,
-  style: LabelStyle["style"],
-  pieces: Occupied,
+  { pieces, texts }: SoffitPaper,
 ): readonly Mark[] | null {
   const first = band.pieces[0];
   if (first === undefined) return null;
@@ -314,7 +367,7 @@ function letterMarks(
   if (edge === null) return null;
   const middle = view.at([(edge[0][0] + edge[1][0]) / 2, (edge[0][1] + edge[1][1]) / 2]);
   const back: Point = [-way[0], way[1]];
-  const height: LetterHeight = style === "figure" ? 7 : 5;
+  const height: LetterHeight = 7;
   const width = textWidth(band.letter, { height, weight: 700 });
   const size = { width: width + 1 + ARROW, height };
   // Past the connector, which is as deep as any of them is wide.
@@ -331,11 +384,11 @@ function letterMarks(
       ];
       const box = boxAround(x, y, size.width, size.height);
       if (!pieces.isFree(box)) continue;
-      pieces.take(grown(box, 0.5));
+      for (const grid of [pieces, texts]) grid.take(grown(box, 0.5));
       const at: Point = [box.x + width / 2, box.y + height];
       return [
         { kind: "text", at, text: band.letter, height, weight: 700, ink: "ink", anchor: "middle" },
-        ...arrowMarks([box.x + width + 1 + ARROW / 2, box.y + height / 2], [way[0], -way[1]]),
+        ...arrowMarks([box.x + width + 1 + ARROW / 2, box.y + height / 2], [way[0], -way[1]], ARROW),
       ];
     }
   }
@@ -345,16 +398,35 @@ function letterMarks(
 /** Length of the arrow, and the side of the square it turns in, mm of paper. */
 const ARROW = 5;
 
-function arrowMarks([x, y]: Point, [wx, wy]: Point): readonly Mark[] {
-  const half = ARROW / 2;
+function arrowMarks([x, y]: Point, [wx, wy]: Point, length: number): readonly Mark[] {
+  const half = length / 2;
+  const head = Math.min(2, length / 2);
   const tip: Point = [x + wx * half, y + wy * half];
-  const neck: Point = [x + wx * (half - 2), y + wy * (half - 2)];
+  const neck: Point = [x + wx * (half - head), y + wy * (half - head)];
+  const side = head / 2;
   return [
     { kind: "line", from: [x - wx * half, y - wy * half], to: neck, stroke: OUTLINE },
     {
       kind: "polygon",
-      points: [tip, [neck[0] - wy * 1, neck[1] + wx * 1], [neck[0] + wy * 1, neck[1] - wx * 1]],
+      points: [tip, [neck[0] - wy * side, neck[1] + wx * side], [neck[0] + wy * side, neck[1] - wx * side]],
       fill: "ink",
     },
   ];
+}
+
+/** In the first panel of a band, beside the end of its length, the way the band is laid. */
+function layingArrow({ pieces }: Band, view: PlanView, taken: Occupied): readonly Mark[] {
+  const first = pieces[0];
+  if (first === undefined || first.family === "closure-strip") return [];
+  const [wx, wy] = layingWay(pieces);
+  const box = boundsOf(first.outline.map(view.at));
+  const isAcross = Math.abs(wx) >= Math.abs(wy);
+  const [deep, long] = isAcross ? [box.width, box.height] : [box.height, box.width];
+  const length = Math.min(6, deep - 2.4);
+  if (length < 2 || long < 6) return [];
+  const [x, y] = isAcross
+    ? [box.x + box.width / 2, box.y + box.height - 2]
+    : [box.x + 2, box.y + box.height / 2];
+  taken.take(boxAround(x, y, isAcross ? length : 2.4, isAcross ? 2.4 : length));
+  return arrowMarks([x, y], [wx, -wy], length);
 }

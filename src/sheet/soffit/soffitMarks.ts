@@ -172,7 +172,9 @@ function notchMarks(band: Band, view: PlanView): readonly Mark[] {
   if (edge === null) return [];
   const [a, b] = edge.map(view.at) as [Point, Point];
   const length = distance(a, b);
-  const [cx, cy] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+  // On a long side off the middle, where the label of the piece stands.
+  const share = isNotchAside(band, view.scale) ? 0.15 : 0.5;
+  const [cx, cy] = [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
   const [rx, ry] = notchReach(band, view.scale);
   const half = Math.min(1.3, length * 0.2);
   const [ux, uy] = [(b[0] - a[0]) / length, (b[1] - a[1]) / length];
@@ -182,6 +184,12 @@ function notchMarks(band: Band, view: PlanView): readonly Mark[] {
     [cx + ux * half, cy + uy * half],
   ];
   return [{ kind: "polygon", points, fill: "paper", stroke: OUTLINE }];
+}
+
+/** Whether the closing side of a band is so long that its notch stands beside the label of the piece. */
+export function isNotchAside({ pieces }: Band, scale: number): boolean {
+  const edge = outerEdge(pieces.at(-1)?.outline ?? [], layingWay(pieces));
+  return edge !== null && distance(edge[0], edge[1]) / scale >= 16;
 }
 
 /** How far the notch of a band reaches into its last piece, as a vector on paper, where y points down. */

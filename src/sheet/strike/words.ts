@@ -8,6 +8,7 @@ interface BackWords {
   readonly overhead: string;
   /** How the soffit goes up. `bands` as "E, F, G". */
   readonly ring: string;
+  readonly edge: string;
   readonly strips: (strips: number, props: number) => string;
   readonly bands: (bands: string) => string;
   readonly lay: string;
@@ -37,6 +38,7 @@ const EN: BackWords = {
   soffit: "Soffit",
   overhead: "Overhead",
   ring: "First the connectors all round: ring closed and plumb.",
+  edge: "First the connectors along the wall.",
   strips: (strips, props) => `Then the strips (${strips}) on their props (${props}).`,
   bands: (bands) => `Then the panels: bands ${bands}, each from its piece 1.`,
   lay: "Panels go up from below; the piece with the notch closes its band and comes out first.",
@@ -67,6 +69,7 @@ const ES: BackWords = {
   soffit: "Fondo de losa",
   overhead: "Arriba",
   ring: "Primero las uniones muro-losa alrededor: anillo cerrado y a plomo.",
+  edge: "Primero las uniones muro-losa a lo largo del muro.",
   strips: (strips, props) => `Luego las franjas de puntales (${strips}) sobre sus puntales (${props}).`,
   bands: (bands) => `Luego los paneles: bandas ${bands}, cada una desde su pieza 1.`,
   lay: "Los paneles suben desde abajo; la pieza con muesca cierra su banda y sale primero.",
@@ -98,6 +101,7 @@ const PT: BackWords = {
   soffit: "Fundo de laje",
   overhead: "No alto",
   ring: "Primeiro as junções parede-laje em volta: anel fechado e no prumo.",
+  edge: "Primeiro as junções parede-laje ao longo da parede.",
   strips: (strips, props) => `Depois as faixas de escoras (${strips}) sobre suas escoras (${props}).`,
   bands: (bands) => `Depois os painéis: bandas ${bands}, cada uma desde a peça 1.`,
   lay: "Os painéis sobem por baixo; a peça com entalhe fecha sua banda e sai primeiro.",
