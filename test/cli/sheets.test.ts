@@ -1,11 +1,14 @@
 // The command `sheets`: which files it writes, in which format, and that it writes all of them or none.
 
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { coreTools } from "../../src/cli/coreTools.ts";
 import type { FillTools } from "../../src/cli/fillTools.ts";
 import { main } from "../../src/cli/main.ts";
 import { memoryIo } from "../support/memoryIo.ts";
 import { oneRoom } from "../support/oneRoom.ts";
+
+// A busy machine takes its time over many sheets, and that is no fault of theirs.
+vi.setConfig({ testTimeout: 60_000 });
 
 const pours = [
   { id: "p1", name: "West", unit: "A" },

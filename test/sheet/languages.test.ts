@@ -1,6 +1,6 @@
 // The sample projects on paper in all three languages: nothing overlaps or is cut, and no language needs more paper.
 
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { loadUnion } from "../../src/geom/union.ts";
 import { demoKit } from "../../src/kit/demo.ts";
 import type { Language } from "../../src/plan/project.ts";
@@ -9,6 +9,9 @@ import { sheetSets } from "../../src/sheet/sheetSet.ts";
 import { fillDocument } from "../support/filled.ts";
 import { sampleProject } from "../support/samples.ts";
 import { outsidePaper, overlappingTexts } from "../support/sheetClaims.ts";
+
+// A busy machine takes its time over many sheets, and that is no fault of theirs.
+vi.setConfig({ testTimeout: 60_000 });
 
 const union = await loadUnion();
 

@@ -93,13 +93,18 @@ export function freeNear(
   return null;
 }
 
+/** Squares by their ring: the same few are asked for again and again. */
+const known = new Map<number, readonly Point[]>();
+
 /** Offsets on the edge of a square, nearest to its middle first. */
 function square(ring: number): readonly Point[] {
-  if (ring === 0) return [[0, 0]];
-  const offsets: Point[] = [];
-  for (let k = -ring; k <= ring; k++) offsets.push([k, -ring], [k, ring]);
+  const before = known.get(ring);
+  if (before !== undefined) return before;
+  const offsets: Point[] = ring === 0 ? [[0, 0]] : [];
+  for (let k = -ring; ring > 0 && k <= ring; k++) offsets.push([k, -ring], [k, ring]);
   for (let k = -ring + 1; k < ring; k++) offsets.push([-ring, k], [ring, k]);
-  return offsets.sort(
-    (a, b) => a[0] * a[0] + a[1] * a[1] - b[0] * b[0] - b[1] * b[1] || a[1] - b[1] || a[0] - b[0],
-  );
+  const far = ([x, y]: Point) => x * x + y * y;
+  offsets.sort((a, b) => far(a) - far(b) || a[1] - b[1] || a[0] - b[0]);
+  known.set(ring, offsets);
+  return offsets;
 }

@@ -76,8 +76,8 @@ function linesOf(step: Exclude<StrikeStep, { kind: "stay" }>, context: StrikeCon
     case "corners":
       return [said(words.corners), ...named(step.pieces)];
     case "band": {
-      const after = named(step.connectors);
-      return [...named(step.pieces), ...(after.length > 0 ? [said(words.afterwards), ...after] : [])];
+      const after = namesText(step.connectors, context);
+      return [...named(step.pieces), ...(after === "" ? [] : [said(`${words.afterwards} ${after}`)])];
     }
     case "connectors":
       return [said(words.connectors), ...named(step.pieces)];

@@ -5,7 +5,7 @@
 //
 // Common practice, no source. Nothing is pulled while something else rests on it, and nothing that another piece locks.
 
-import type { FacePiece, Soffit, SoffitPiece } from "../../fill/result.ts";
+import type { FacePiece, FilledFace, Soffit, SoffitPiece } from "../../fill/result.ts";
 import type { Position } from "../../plan/project.ts";
 import type { SheetFace, SheetRing } from "../faceOrder.ts";
 import { isHeadPiece } from "../pieceKind.ts";
@@ -61,9 +61,9 @@ export function strikeSteps(
       ),
     ),
   );
-  const down = overheadSteps(parts, bands);
+  const down = overheadSteps(parts, rings, bands);
   const caps = unique(
-    [...parts.faces.flatMap(({ pieces }) => pieces), ...parts.edges]
+    [...facesOf(rings).flatMap(({ pieces }) => pieces), ...parts.edges]
       .filter(({ family }) => family === "slab-edge-cap" || family === "cap-corner")
       .map(({ piece }) => piece),
   );
@@ -112,7 +112,11 @@ function easedCorners(cleared: ReadonlySet<SheetFace>): ReadonlySet<string> {
 }
 
 /** Bands from the last laid to the first; a connector follows the last panel that rests on it. */
-function overheadSteps(parts: RoomParts, bands: readonly (readonly Band[])[]): readonly StrikeStep[] {
+function overheadSteps(
+  parts: RoomParts,
+  rings: readonly SheetRing[],
+  bands: readonly (readonly Band[])[],
+): readonly StrikeStep[] {
   const steps: StrikeStep[] = [];
   const pulled = new Set<string>();
   parts.soffits.forEach((soffit, index) => {
@@ -136,7 +140,7 @@ function overheadSteps(parts: RoomParts, bands: readonly (readonly Band[])[]): r
   });
   const rest = unique([
     ...parts.soffits.flatMap((soffit) => connectorsOf(soffit).map(({ piece }) => piece)),
-    ...parts.faces.flatMap(({ pieces }) =>
+    ...facesOf(rings).flatMap(({ pieces }) =>
       pieces
         .filter(({ family }) => family === "wall-slab-connector" || family === "connector-corner")
         .map(({ piece }) => piece),
@@ -173,6 +177,11 @@ export function sharedLength(
   if (aside(start) > ON || aside(end) > ON) return 0;
   const [low, high] = [Math.min(along(start), along(end)), Math.max(along(start), along(end))];
   return Math.min(length, high) - Math.max(0, low);
+}
+
+/** In the order of their rings, whatever that of the fill. */
+function facesOf(rings: readonly SheetRing[]): readonly FilledFace[] {
+  return rings.flatMap((ring) => ring.faces.map(({ face }) => face));
 }
 
 function unique(pieces: readonly string[]): readonly string[] {

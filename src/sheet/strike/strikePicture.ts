@@ -15,6 +15,7 @@ import { boundsOfPlan, intoConcrete, onPlan, type PlanView, planView } from "../
 import { numberMarks } from "./strikeBlocks.ts";
 import type { StrikeStep } from "./strikeOrder.ts";
 
+/** Greatest height, mm of paper. */
 const HEIGHT = 54;
 /** Paper round the plan for numbers of faces seen from outside. */
 const BORDER = 8;
@@ -33,12 +34,13 @@ export function strikePicture(
   const faces = rings.flatMap((ring) => ring.faces.map(({ face }) => face));
   if (faces.length === 0) return null;
   const bounds = boundsOfPlan(faces.flatMap(({ from, to }) => [from, to]));
-  const area: Box = { x: 0, y: 0, width, height: HEIGHT };
   const scale = Math.max(
     (bounds.right - bounds.left) / (width - 2 * BORDER),
     (bounds.high - bounds.low) / (HEIGHT - 2 * BORDER),
     1000 / width,
   );
+  const height = (bounds.high - bounds.low) / scale + 2 * BORDER;
+  const area: Box = { x: 0, y: 0, width, height };
   const view = planView(bounds, scale, area);
   const taken = occupied(area);
   for (const { from, to } of faces) taken.takeLine(view.at(from), view.at(to), 1.4);
@@ -58,7 +60,7 @@ export function strikePicture(
     const place = [at[0], at[1] + size.height / 2] as const;
     marks.push({ kind: "text", at: place, text: letter, ...LETTER, ink: "ink", anchor: "middle" });
   }
-  return { marks, height: HEIGHT + 1 };
+  return { marks, height: height + 1 };
 }
 
 /** The number at the first piece, on the person's side; arrows from there to the ends of the face where they have paper. */
@@ -74,9 +76,9 @@ function faceStep(
   const near = AWAY + 0.6 + NUMBER / 2;
   // Beside the piece, else as little along the face and away from it as must be.
   const place = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 8, -8]
-    .flatMap((along) =>
-      [0, 2].map((away) => onPlan(face, x + along * view.scale, -(near + away) * view.scale)),
-    )
+    .map((along) => x + along * view.scale)
+    .filter((at) => at >= 0 && at <= face.length)
+    .flatMap((at) => [0, 2].map((away) => onPlan(face, at, -(near + away) * view.scale)))
     .map(view.at)
     .find((at) => taken.isFree(around(at)));
   const arrows = [0, face.length].flatMap((end): readonly Mark[] => {
