@@ -55,7 +55,7 @@ export function placeHeads(
     // Held at its middle, or by as few heads as the two ends and the pitch allow.
     const between = Math.max(0, length - 2 * end);
     const spans = between === 0 ? 0 : Math.ceil(between / reach);
-    return spread((length - between) / 2, between, spans);
+    return spread(Math.floor((length - between) / 2), between, spans);
   }
   const found: Mm[] = [];
   const first = heads[0]!;
@@ -80,15 +80,16 @@ function headsOverJoints(length: Mm, joints: readonly Mm[], width: Mm): Mm[] {
     const first = inside[k]!;
     let last = first;
     for (; k < inside.length && inside[k]! - first <= width; k++) last = inside[k]!;
-    heads.push(clamp((first + last) / 2, length, width));
+    heads.push(clamp(Math.floor((first + last) / 2), length, width));
   }
   return heads;
 }
 
-// A head lies within its strip, so near an end it stands half its width from it.
+// A head lies within its strip, so near an end it stands half its width from it; on whole millimetres, as strips are cut.
 function clamp(at: Mm, length: Mm, width: Mm): Mm {
-  if (length <= width) return length / 2;
-  return Math.min(Math.max(at, width / 2), length - width / 2);
+  const half = Math.ceil(width / 2);
+  if (length <= 2 * half) return Math.floor(length / 2);
+  return Math.min(Math.max(at, half), length - half);
 }
 
 function spread(from: Mm, distance: Mm, spans: number): Mm[] {

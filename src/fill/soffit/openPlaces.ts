@@ -6,7 +6,7 @@ import type { Kit } from "../../kit/kit.ts";
 import { roundTo } from "../../units.ts";
 import type { PieceBook } from "../pieceBook.ts";
 import type { ProblemLog } from "../problems.ts";
-import { type Cell, cellArea, cellRing, cellsOf, type Rect } from "./cells.ts";
+import { type Cell, cellArea, cellRing, cellsInBoth, cellsOf, type Rect } from "./cells.ts";
 import type { SoffitField } from "./field.ts";
 import type { Leg } from "./legs.ts";
 import { turnedRing } from "./localFrame.ts";
@@ -80,7 +80,9 @@ export function openPlaces(
   const claim = (places: readonly Ring[], problemOf: () => number) => {
     let problem: number | null = null;
     for (const place of places) {
-      for (const cell of cellsOf(place, [...taken, ...open.map(({ ring }) => ring)])) {
+      const before = [...taken, ...open.map(({ ring }) => ring)];
+      // A leg that cannot be there may reach beyond the soffit.
+      for (const cell of cellsInBoth(field.outline, place, before)) {
         if (cellArea(cell) < SLIVER) continue;
         problem ??= problemOf();
         open.push({ ring: cellRing(cell), problem });
