@@ -143,7 +143,10 @@ export interface Soffit {
   readonly props: readonly SoffitProp[];
   /** True for a slab outside the walls. */
   readonly isSlab?: true;
-  /** The axis of the plan along which, or nearest to which, the slab panels lie with their lengths; null: none do. */
+  /**
+   * The axis of the plan along which, or nearest to which, the slab panels lie with their lengths, across the strips;
+   * null: there are neither.
+   */
   readonly along: "x" | "y" | null;
   /** Floor to soffit: what the props reach, mm. */
   readonly height: Mm;

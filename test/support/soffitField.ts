@@ -77,6 +77,40 @@ export function legsInside(outline: Ring, depth: number): readonly Ring[] {
   return outline.map((from, k) => [from, at(k + 1), inset[(k + 1) % inset.length]!, inset[k]!]);
 }
 
+/** The same legs cut square: a corner piece at every corner, and a straight along every edge that has room for one. */
+export function squareLegs(
+  outline: Ring,
+  depth: number,
+): { readonly corners: readonly Ring[]; readonly straights: readonly Ring[] } {
+  const mitred = legsInside(outline, depth);
+  const corners = mitred.map(([from, , , inset]) => boxRing(from!, inset!));
+  const straights = mitred.flatMap((leg, k): Ring[] => {
+    const [from, to, insetTo, insetFrom] = leg;
+    const isLevel = from![1] === to![1];
+    const own = isLevel ? 0 : 1;
+    const sign = Math.sign(to![own] - from![own]);
+    // Past a re-entrant corner the piece there lies beyond the edge's end.
+    const low = sign * Math.max(sign * from![own], sign * insetFrom![own]);
+    const high = sign * Math.min(sign * to![own], sign * insetTo![own]);
+    if ((high - low) * sign <= 0) return [];
+    const other = isLevel ? 1 : 0;
+    const [a, b] = [from![other], mitred[k]![3]![other]];
+    return [isLevel ? boxRing([low, a], [high, b]) : boxRing([a, low], [b, high])];
+  });
+  return { corners, straights };
+}
+
+function boxRing(a: Ring[number], b: Ring[number]): Ring {
+  const [u0, u1] = [Math.min(a[0], b[0]), Math.max(a[0], b[0])];
+  const [v0, v1] = [Math.min(a[1], b[1]), Math.max(a[1], b[1])];
+  return [
+    [u0, v0],
+    [u1, v0],
+    [u1, v1],
+    [u0, v1],
+  ];
+}
+
 export function rectangle(width: number, height: number): Ring {
   return [
     [0, 0],

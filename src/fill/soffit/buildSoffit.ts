@@ -51,7 +51,7 @@ export function buildSoffit(field: SoffitField, context: SoffitContext): Soffit 
   const soffit: Soffit = {
     room: field.room,
     ...(field.isSlab ? { isSlab: true as const } : {}),
-    along: plan === null || plan.tiles.length === 0 ? null : alongOf(plan.direction, frame),
+    along: plan === null || !isLaid(plan) ? null : alongOf(plan.direction, frame),
     height: field.height,
     outline: facing(outline, 1).map(frame.toPlan),
     holes: holes.map((ring) => facing(ring, -1).map(frame.toPlan)),
@@ -93,6 +93,11 @@ function missingConnector({ faces }: SoffitField): number | null {
 function directionOf(forced: "x" | "y" | null, { isUAlongX }: LocalFrame): Direction | null {
   if (forced === null) return null;
   return (forced === "x") === isUAlongX ? "u" : "v";
+}
+
+// A strip may fill a cell alone: it lies across the way panels would.
+function isLaid({ tiles, strips }: SoffitPlan): boolean {
+  return tiles.length + strips.length > 0;
 }
 
 function alongOf(direction: Direction, { isUAlongX }: LocalFrame): "x" | "y" {

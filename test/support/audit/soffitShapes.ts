@@ -105,9 +105,11 @@ export function boxOf(shape: Shape): Box | null {
   return isRectangle && areaOf(shape) === (box.u1 - box.u0) * (box.v1 - box.v0) ? box : null;
 }
 
-// Along a panel, or along the longest edge of the outline where there is none; turned so that lengths run along u.
+// Along a panel or a strip, or along the longest edge of the outline where there is none; turned so that lengths run along u.
 function axesOf(soffit: Soffit): (at: Position) => Position {
-  const guide = soffit.pieces.find(({ family }) => family === "slab-panel")?.outline ?? soffit.outline;
+  const guide =
+    soffit.pieces.find(({ family }) => family === "slab-panel" || family === "shoring-strip")?.outline ??
+    soffit.outline;
   let edge: Position = [1, 0];
   let longest = 0;
   guide.forEach((from, k) => {
