@@ -99,8 +99,11 @@ export function openPlaces(
     crossing.map(({ ring }) => ring),
     () => reportCrossing(crossing, field, context.log),
   );
-  const gaps = kept.filter(({ piece }) => piece === null).map(({ ring }) => ring);
-  claim(gaps, () => reportGap(field, context.log));
+  const gaps = kept.filter(({ piece }) => piece === null);
+  claim(
+    gaps.map(({ ring }) => ring),
+    () => reportGap(gaps, field, context.log),
+  );
   claim([field.outline], () => reportBeside(field, remainingArea(), context.log));
   return open.filter(({ ring }) => Math.abs(ringArea(ring)) >= SLIVER);
 
@@ -154,12 +157,14 @@ function reportCrossing(legs: readonly Leg[], { room }: SoffitField, log: Proble
   );
 }
 
-function reportGap({ room }: SoffitField, log: ProblemLog): number {
+function reportGap(legs: readonly Leg[], { room }: SoffitField, log: ProblemLog): number {
+  const { face } = legs[0]!;
   return log.add(
     "error",
     "connector-gap",
-    `In ${room} the row of connectors is broken: where it is, nothing forms the edge of the soffit.`,
-    { room },
+    `In the soffit of ${room} the row of connectors by wall ${face.settled.formed.walls[0] ?? ""} is broken: nothing forms ` +
+      `the edge of the slab there; form that place to measure.`,
+    { room, face: face.id },
   );
 }
 
