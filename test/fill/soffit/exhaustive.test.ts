@@ -3,6 +3,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { planSoffit, type SoffitInput, type SoffitPlan } from "../../../src/fill/soffit/planSoffit.ts";
+import type { Ring } from "../../../src/geom/ring.ts";
 import { ell, fieldOf, rectangle, type SmallKit, slabKit, smallKits } from "../../support/soffitField.ts";
 import { type Counts, leastEll, leastOf, leastRectangle } from "../../support/soffitOracle.ts";
 
@@ -19,6 +20,27 @@ const planned = (outline: SoffitInput["outline"], kit: SmallKit, direction: "u" 
   countsOf(planSoffit(fieldOf(outline, DEPTH, slabKit(kit), { direction })));
 
 const side = fc.integer({ min: 1, max: 26 });
+
+/** Alcoves between piers, so many, all open to one side of the same hall; each joins it along a cut of its own. */
+function comb(
+  alcoves: number,
+  { deep, wide, pier, hall }: Record<"deep" | "wide" | "pier" | "hall", number>,
+): Ring {
+  const ring: [number, number][] = [[0, 0]];
+  const height = alcoves * (wide + pier) - pier;
+  ring.push([deep + hall, 0], [deep + hall, height]);
+  for (let k = alcoves - 1; k >= 0; k--) {
+    const low = k * (wide + pier);
+    if (k < alcoves - 1) ring.push([deep, low + wide + pier], [deep, low + wide]);
+    ring.push([0, low + wide]);
+    if (k > 0) ring.push([0, low]);
+  }
+  // Between two alcoves the pier's end runs up along the hall: corners come in pairs.
+  return ring.flatMap((corner, k): [number, number][] => {
+    const next = ring[(k + 1) % ring.length]!;
+    return corner[0] !== next[0] && corner[1] !== next[1] ? [corner, [deep, corner[1]]] : [corner];
+  });
+}
 
 describe("the plan of a soffit", () => {
   it("is the best there is in a rectangle, either way and both", () => {
@@ -54,4 +76,38 @@ describe("the plan of a soffit", () => {
       { seed: 12, numRuns: 300 },
     );
   });
+
+  // What is still open of one alcove must not be multiplied by what is open of the next: 24 of them, three ways each.
+  it("answers for a hall with two dozen alcoves", () => {
+    const kit: SmallKit = {
+      sizes: [
+        { width: 6, length: 12, standard: true },
+        { width: 6, length: 6, standard: false },
+      ],
+      strip: 2,
+      closure: null,
+    };
+    const size = { deep: 14, wide: 6, pier: 6, hall: 12 };
+    const outline = comb(24, size);
+    const plan = planSoffit(fieldOf(outline, 0, slabKit(kit), { direction: "u", legs: sidesOf(outline) }));
+    // Each alcove 12 and a strip of 2 along its cut: a standard panel; the hall across 24 · 12 − 6 = 282 = 47 · 6.
+    expect(countsOf(plan)).toEqual([0, 0, 0, 24 + 47, 24]);
+  });
 });
+
+/** A connector outside every upright edge, so that all sides but the cuts are carried. */
+function sidesOf(outline: Ring): readonly Ring[] {
+  return outline.flatMap(([u, v], k): Ring[] => {
+    const [a, b] = outline[(k + 1) % outline.length]!;
+    if (u !== a) return [];
+    const out = b > v ? 1 : -1;
+    return [
+      [
+        [u, v],
+        [u + out, v],
+        [u + out, b],
+        [u, b],
+      ],
+    ];
+  });
+}
