@@ -49,7 +49,7 @@ describe("the soffit of the worked room", () => {
     expect(soffit.along).toBe("y");
   });
 
-  // The odd band lies away from the door, the odd panel too where no door closes either side: 600 at the north.
+  // The door is in the south wall: the odd band, 600, lies at the north, where it is seen least.
   it("lays the bands 1200, 1200 and 600 from the door's wall on, two strips of 2.7 m between them", () => {
     const bands = new Set(of("slab-panel").map(({ outline }) => spanOf(outline, 1).join("..")));
     expect([...bands].sort()).toEqual(["150..1350", "1500..2700", "2850..3450"]);
@@ -102,5 +102,59 @@ describe("the soffit of the worked room", () => {
       fill.faces.flatMap(({ pieces }) => pieces.map(({ piece, code }) => [piece, code])),
     );
     for (const { piece, code } of legs) expect(standing.get(piece)).toBe(code);
+  });
+});
+
+// Clear 4200 × 2100 with an arm of 1650 × 1500 upon it. Within the connectors the field is cut at x 1500, through the
+// re-entrant corner at (1500, 1950):
+//
+//   left   1350 × 3300   along 1350 = 1200 + 150, its strip along the cut; across 3300 = 5 · 600 + 300
+//   right  2550 × 1800   along 2550 = 1200 + 150 + 1200; across 1800 = 3 · 600
+//
+// Along y the lower field is 1800 = 1200 + 150 + 450 at best: a whole band of fillers, against one filler along x.
+describe("the soffit of an L worked by hand", () => {
+  const points = [
+    [0, 0],
+    [4200, 0],
+    [4200, 2100],
+    [1650, 2100],
+    [1650, 3600],
+    [0, 3600],
+  ] as const;
+  // Drawn counter-clockwise as the left sides of the walls: the room is what the points enclose.
+  const walls = points.map(([x, y], k) => {
+    const [a, b] = points[(k + 1) % points.length]!;
+    return [x, y, a, b, 100, "left"] as const;
+  });
+  const [ell] = fillOne(unitOf(walls)).soffits;
+  const codes = (family: string) =>
+    ell!.pieces
+      .filter((one) => one.family === family)
+      .map(({ code }) => code)
+      .sort();
+
+  it("is cut through the re-entrant corner, with one filler and a strip along the cut", () => {
+    expect(ell!.along).toBe("x");
+    expect(ell!.counts).toEqual({ closures: 0, fillers: 1, panels: 12, strips: 2 });
+    expect(codes("slab-panel")).toEqual(["S300x1200", ...Array<string>(11).fill("S600x1200")]);
+    const strips = ell!.pieces.filter(({ family }) => family === "shoring-strip");
+    expect([...new Set(strips.map(({ outline }) => spanOf(outline, 0).join("..")))].sort()).toEqual([
+      "1350..1500",
+      "2700..2850",
+    ]);
+  });
+
+  // The cut's strip, y 150 to 3450: joints of the left panels at 750, 1350, 1950, 2550 and 3150, the third at the
+  // re-entrant corner. The other, 150 to 1950: 750 and 1350.
+  it("stands on a head at the re-entrant corner and under every place where panels meet", () => {
+    const along = (x: number) =>
+      ell!.props
+        .filter(({ at }) => at[0] === x)
+        .map(({ at }) => at[1])
+        .sort((a, b) => a - b);
+    expect([along(1425), along(2775)]).toEqual([
+      [750, 1350, 1950, 2550, 3150],
+      [750, 1350],
+    ]);
   });
 });

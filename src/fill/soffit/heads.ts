@@ -43,16 +43,20 @@ export function placeHeads(
   corners: readonly Mm[],
   { pitch, headWidth, stripLengths }: HeadRules,
 ): readonly Mm[] {
-  const heads = headsOverJoints(length, joints, headWidth);
-  for (const corner of corners) {
-    if (heads.some((head) => Math.abs(head - corner) <= CORNER_REACH)) continue;
-    heads.push(clamp(corner, length, headWidth));
-    heads.sort((a, b) => a - b);
-  }
   const reach = Math.min(pitch ?? Infinity, stripLengths[0] ?? Infinity);
+  const found = withinReach(length, headsOverJoints(length, joints, headWidth), reach);
+  for (const corner of corners) {
+    if (found.some((head) => Math.abs(head - corner) <= CORNER_REACH)) continue;
+    found.push(clamp(corner, length, headWidth));
+    found.sort((a, b) => a - b);
+  }
+  return found;
+}
+
+// The heads given and as few more as the two ends and the distance between two allow.
+function withinReach(length: Mm, heads: readonly Mm[], reach: Mm): Mm[] {
   const end = Math.min(END_REACH, reach);
   if (heads.length === 0) {
-    // Held at its middle, or by as few heads as the two ends and the pitch allow.
     const between = Math.max(0, length - 2 * end);
     const spans = between === 0 ? 0 : Math.ceil(between / reach);
     return spread(Math.floor((length - between) / 2), between, spans);

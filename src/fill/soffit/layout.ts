@@ -85,13 +85,21 @@ export function layOutCells(cells: readonly Rect[], supports: Supports, tables: 
     for (const { endings, best } of open) {
       const before = endings.find(({ cell }) => cell === k)?.ending ?? "strip";
       const others = endings.filter(({ cell }) => cell !== k);
+      // Plans that end alike lead to one state: its key is made once.
+      const ways = new Map<Ending, { readonly key: string; readonly after: State["endings"] }>();
       for (const plan of plans) {
         if (!isCarried(plan, before)) continue;
-        const after = withEnding(others, highNeighbours[k]!, endingOf(plan));
-        const key = after.map(({ cell, ending }) => `${cell} ${ending}`).join(", ");
-        const known = next.get(key)?.best ?? null;
+        const ending = endingOf(plan);
+        let way = ways.get(ending);
+        if (way === undefined) {
+          const after = withEnding(others, highNeighbours[k]!, ending);
+          way = { after, key: after.map((one) => `${one.cell} ${one.ending}`).join(", ") };
+          ways.set(ending, way);
+        }
+        const known = next.get(way.key)?.best ?? null;
         const partial: Partial = { ...addPlan(best ?? NOTHING, plan), plan, before: best };
-        if (known === null || isBetter(partial, known)) next.set(key, { endings: after, best: partial });
+        if (known === null || isBetter(partial, known))
+          next.set(way.key, { endings: way.after, best: partial });
       }
     }
     open = [...next.values()];

@@ -47,7 +47,8 @@ export function fittingLegs(
   };
 }
 
-function overlaps(a: Box, b: Box): boolean {
+/** Whether two boxes have more than an edge in common. */
+export function overlaps(a: Box, b: Box): boolean {
   return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 }
 
