@@ -56,7 +56,12 @@ test("a large unit is filled in one worker, with the figures of the core", async
     prefix: unit.id,
     union: await loadUnion(),
   });
-  const { closures, fillers: narrow, sizes, panels } = scoresOf({ outline, fill, kit: demoKit });
+  const {
+    closures,
+    fillers: narrow,
+    sizes,
+    panels,
+  } = scoresOf({ outline, fill, kit: demoKit, hasSoffits: true });
   await expect
     .poll(() => scores(page), { timeout: 20_000 })
     .toMatchObject({ closures, fillers: narrow, sizes, panels });

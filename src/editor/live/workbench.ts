@@ -97,6 +97,7 @@ function readKit(kit: string | object): Kit | null {
 export interface InView extends FillInView {
   readonly document: PlanDocument;
   readonly unit: UnitDocument;
+  /** Of the last fill that had its soffits, so that none comes and goes while the hand moves. */
   readonly problems: readonly PlacedProblem[];
 }
 
@@ -105,8 +106,10 @@ export function inViewOf({ fills }: Workbench, state: EditorState): InView {
   const unit = unitInView(state);
   const kit = kitOf(document);
   const filled: FillInView =
-    kit === null ? { live: null, isStale: false, isBroken: false } : fills.inView(document, unit, kit);
-  return { ...filled, document, unit, problems: problemsOf(unit, filled.live) };
+    kit === null
+      ? { live: null, whole: null, isStale: false, isBroken: false }
+      : fills.inView(document, unit, kit);
+  return { ...filled, document, unit, problems: problemsOf(unit, filled.whole ?? filled.live) };
 }
 
 const placed = new WeakMap<LiveFill, readonly PlacedProblem[]>();
