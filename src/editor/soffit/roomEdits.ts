@@ -6,7 +6,9 @@ import { type Entry, listed, type UnitDocument } from "../../plan/document.ts";
 import type { Edit } from "../../plan/edit.ts";
 import type { Room } from "../../plan/face.ts";
 import type { Position, RoomLabel } from "../../plan/project.ts";
+import { boxAround } from "../box.ts";
 import type { LiveFill } from "../live/liveFill.ts";
+import { middleOf } from "../scene/soffitPieces.ts";
 
 /** The room a place lies in; null outside all rooms. */
 export function roomAt({ outline }: Pick<LiveFill, "outline">, at: Position): Room | null {
@@ -45,7 +47,10 @@ export function alongEdit(
     return { kind: "change-room", unit: unit.id, room: label.id, set: { soffitAlong: along } };
   }
   if (along === null) return null;
-  const place: Position = [Math.round(at[0]), Math.round(at[1])];
+  // Where its name stands already: in the middle, if the middle is the room's own.
+  const middle = middleOf(boxAround(ringOf(live.outline, room.ring)));
+  const [x, y] = roomAt(live, middle) === room ? middle : at;
+  const place: Position = [Math.round(x), Math.round(y)];
   const { name, kind, soffitDrop } = room;
   return { kind: "add-room", unit: unit.id, room: { name, at: place, kind, soffitDrop, soffitAlong: along } };
 }
