@@ -8,6 +8,7 @@ import "./theme/chrome.css";
 import "./theme/panels.css";
 import "./theme/pane.css";
 import "./theme/because.css";
+import "./theme/soffit.css";
 import "./theme/underlay.css";
 import "./theme/desk.css";
 import { PlanCanvas } from "./canvas/PlanCanvas.tsx";
@@ -26,6 +27,7 @@ import { DeskProvider } from "./desk/useDesk.tsx";
 import { type OpenedPage, openPage } from "./live/openPage.ts";
 import { BenchProvider, useScreen } from "./live/useWorkbench.tsx";
 import { Pane } from "./pane/Pane.tsx";
+import { SoffitLayer } from "./soffit/SoffitLayer.tsx";
 import { UnderlayPanel } from "./underlay/UnderlayPanel.tsx";
 
 export function App() {
@@ -83,6 +85,7 @@ function Page() {
           <Notes />
           <DeskNotices />
           <UnderlayPanel />
+          <SoffitLayer />
           <Kit />
         </div>
         <SidePanel />

@@ -21,6 +21,8 @@ export interface Screen {
   /** Whether the settings of the underlay are shown. */
   readonly isUnderlayOpen: boolean;
   readonly allWidths: boolean;
+  /** Whether the soffit lies over the plan. */
+  readonly showsSoffit: boolean;
   /** Whether the hint of the first minute has done its work. */
   readonly isHintDone: boolean;
   /** Whether space is held, so that a drag pans. */
@@ -43,6 +45,7 @@ export function startScreen(): Screen {
     isKitOpen: false,
     isUnderlayOpen: false,
     allWidths: false,
+    showsSoffit: false,
     isHintDone: false,
     isPanning: false,
   };
