@@ -3,7 +3,8 @@
 
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
-import { type FilledUnit, type FillInput, fillUnit } from "../../src/fill/fillUnit.ts";
+import { fillUnit } from "../../src/fill/fillUnit.ts";
+import type { FilledUnit, FillInput } from "../../src/fill/fillWalls.ts";
 import { createPieceBook } from "../../src/fill/pieceBook.ts";
 import { createProblemLog } from "../../src/fill/problems.ts";
 import { placeSoffits } from "../../src/fill/soffit/placeSoffits.ts";
