@@ -1,0 +1,160 @@
+// Makes the sheets of a project and hands them out by key: beside the page in a worker, or in it where there is none.
+//
+// The fill is worked out once for each state of the project; another date only lays the title blocks out anew.
+
+import { fillProject } from "../../fill/fillProject.ts";
+import type { FillDocument } from "../../fill/result.ts";
+import type { Union } from "../../geom/union.ts";
+import type { Kit } from "../../kit/kit.ts";
+import type { Project } from "../../plan/project.ts";
+import { sheetsToHtml } from "../../sheet/html.ts";
+import type { SheetFields } from "../../sheet/info.ts";
+import type { Sheet } from "../../sheet/mark.ts";
+import type { FontFiles } from "../../sheet/pdf/write.ts";
+import { problemText } from "../../sheet/problemText.ts";
+import { sheetIndexCsv } from "../../sheet/sheetIndex.ts";
+import { fileTitle, type SheetSet, sheetSets } from "../../sheet/sheetSet.ts";
+import { sheetToSvg } from "../../sheet/svg.ts";
+import { projectTables, type Table } from "../../sheet/tables.ts";
+import { sheetKeyOf } from "./choice.ts";
+import type { SetEntry, SheetList } from "./sheetList.ts";
+
+/** A project and its kit. Nothing of it changes while it is in hand. */
+export interface Plan {
+  readonly project: Project;
+  readonly kit: Kit;
+}
+
+/** Addresses of the typeface, by weight. */
+export type FontAddresses = { readonly [W in keyof FontFiles]: string };
+
+/** All but `make` answer for the sheets made last. Keys that are not among them are passed over. */
+export interface SheetMaker {
+  /** @throws where the fill or a sheet breaks down: a fault of the program */
+  readonly make: (plan: Plan, fields: SheetFields) => SheetList;
+  readonly svg: (key: string) => string | null;
+  readonly html: (keys: readonly string[], fonts: FontAddresses) => string;
+  readonly pdf: (keys: readonly string[]) => Promise<Uint8Array>;
+  readonly tables: () => readonly Table[];
+}
+
+interface Made {
+  readonly plan: Plan;
+  readonly fill: FillDocument;
+  /** They depend on the fill alone. */
+  readonly tables: readonly Table[];
+  readonly fields: SheetFields;
+  readonly sets: readonly SheetSet[];
+}
+
+/** @param fonts - gives the files of the typeface when a PDF is first asked for */
+export function createSheetMaker(union: Union, fonts: () => Promise<FontFiles>): SheetMaker {
+  let made: Made | null = null;
+  const bundle = (keys: readonly string[]) => bundleOf(made, keys);
+  return {
+    make: (plan, fields) => {
+      const { fill, tables } = made?.plan === plan ? made : filled(plan, union);
+      const sets = sheetSets({ ...plan, fill, union }, fields);
+      made = { plan, fill, tables, fields, sets };
+      return listOf(made);
+    },
+    svg: (key) => {
+      const [sheet] = bundle([key]).sheets;
+      return sheet === undefined ? null : sheetToSvg(sheet);
+    },
+    html: (keys, addresses) => {
+      const { sheets, title } = bundle(keys);
+      return sheetsToHtml(sheets, { title, language: made?.plan.project.language ?? "en", fonts: addresses });
+    },
+    pdf: async (keys) => {
+      const { sheets, title } = bundle(keys);
+      const [language, date] = [made?.plan.project.language ?? "en", made?.fields.date ?? ""];
+      const [{ sheetsToPdf }, files] = await Promise.all([import("../../sheet/pdf/write.ts"), fonts()]);
+      return sheetsToPdf(sheets, files, { title, author: "", language, date });
+    },
+    tables: () => (made === null ? [] : [...made.tables, indexOf(made)]),
+  };
+}
+
+function filled(plan: Plan, union: Union): Pick<Made, "fill" | "tables"> {
+  const fill = fillProject(plan.project, plan.kit, union);
+  return { fill, tables: projectTables({ ...plan, fill }) };
+}
+
+const INDEX = "sheets.csv";
+
+// The list of all sheets with their codes, each set in a PDF of its own as the command line writes it.
+function indexOf({ sets, plan }: Made): Table {
+  const rows = sets.flatMap(({ name, sheets }) =>
+    sheets.map((sheet, index) => ({ file: `${name}.pdf`, page: index + 1, sheet })),
+  );
+  return { name: INDEX, text: sheetIndexCsv(rows, plan.project.revision) };
+}
+
+interface Bundle {
+  readonly sheets: readonly Sheet[];
+  readonly title: string;
+}
+
+// In the order of binding, whatever the order of the keys.
+function bundleOf(made: Made | null, keys: readonly string[]): Bundle {
+  if (made === null) return { sheets: [], title: "" };
+  const wanted = new Set(keys);
+  const parts = made.sets
+    .map(({ name, sheets }) => ({
+      name,
+      sheets: sheets.filter((sheet) => wanted.has(sheetKeyOf(name, sheet.name))),
+    }))
+    .filter(({ sheets }) => sheets.length > 0);
+  const { name } = made.plan.project;
+  const [only] = parts;
+  return {
+    sheets: parts.flatMap(({ sheets }) => sheets),
+    title: fileTitle(name, parts.length === 1 ? only?.name : ""),
+  };
+}
+
+function listOf({ plan, fill, tables, sets }: Made): SheetList {
+  const { project } = plan;
+  const open = fill.units.map((entry) => {
+    const places = [...entry.faces, ...entry.soffits].flatMap(({ unfilled }) =>
+      unfilled.map(({ problem }) => problem),
+    );
+    const pointedAt = new Set(places);
+    const faults = entry.problems.filter(
+      ({ severity }, index) => severity === "error" || pointedAt.has(index),
+    );
+    return { count: places.length, faults: faults.map(({ message }) => message) };
+  });
+  const faults = new Set(open.flatMap((each) => each.faults));
+  return {
+    sets: sets.map((set) => setEntry(set, sets)),
+    tables: [...tables.map(({ name }) => name), INDEX],
+    unfilled: open.reduce((sum, { count }) => sum + count, 0),
+    faults: [...faults].map((message) => problemText(message, project.language)),
+  };
+}
+
+function setEntry({ name, source, sheets }: SheetSet, sets: readonly SheetSet[]): SetEntry {
+  const { info, isMirrored, unit } = source;
+  const heights = new Set(
+    sets
+      .filter((set) => set.source.unit === unit)
+      .map(({ source: { info: own } }) => `${own.storey.clearHeight} ${own.storey.slab}`),
+  );
+  return {
+    name,
+    unit: info.unitName,
+    clearHeight: heights.size > 1 ? info.storey.clearHeight : null,
+    isMirrored,
+    pours: info.pours.map((pour) => (pour.name === "" ? pour.id : pour.name)),
+    sheets: sheets.map(({ name: own, kind, title, room, width, height }) => ({
+      key: sheetKeyOf(name, own),
+      kind,
+      title,
+      room: room ?? null,
+      width,
+      height,
+    })),
+  };
+}
