@@ -80,11 +80,14 @@ export function sheetSets(
   made: MadeFill & { readonly union: Union },
   fields: SheetFields = {},
 ): readonly SheetSet[] {
-  return handedEntries(made, fields).map(({ name, ending, ...entry }): SheetSet => {
-    const source = { ...entry, union: made.union };
-    const sheets = sheetSet(source).map((sheet) => ({ ...sheet, name: sheet.name + ending }));
-    return { name, source, sheets };
-  });
+  return handedEntries(made, fields).map((entry) => setOf(entry, made.union));
+}
+
+/** The sheets of one entry of {@link handedEntries}. */
+export function setOf({ name, ending, ...entry }: HandedEntry, union: Union): SheetSet {
+  const source = { ...entry, union };
+  const sheets = sheetSet(source).map((sheet) => ({ ...sheet, name: sheet.name + ending }));
+  return { name, source, sheets };
 }
 
 export interface MadeFill {

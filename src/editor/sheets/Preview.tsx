@@ -3,8 +3,8 @@
 
 import { useEffect, useRef, useState } from "react";
 import type { SheetClient } from "./client.ts";
+import { loadTypeface } from "./loadTypeface.ts";
 import type { SheetEntry, SheetList } from "./sheetList.ts";
-import { loadTypeface } from "./typeface.ts";
 import { shownWidth, type Zoom } from "./useZoom.ts";
 
 export interface PreviewProps {

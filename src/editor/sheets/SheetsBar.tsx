@@ -17,9 +17,9 @@ export interface SheetsBarProps {
 
 export function SheetsBar({ heading, sheets, files, shown, onClose }: SheetsBarProps) {
   const w = useSheetWords();
-  const { list, isStale, failure } = sheets;
-  const going = failure !== null ? "" : !isStale ? files.said : w(list === null ? "making" : "renewing");
-  const isOff = shown === null;
+  const { list, isMaking, isStale } = sheets;
+  const going = isMaking ? w(isStale ? "renewing" : "making") : files.said;
+  const isOff = shown === null || isMaking;
   return (
     <header className="sheets-bar">
       <h2 ref={heading} tabIndex={-1}>
@@ -28,13 +28,13 @@ export function SheetsBar({ heading, sheets, files, shown, onClose }: SheetsBarP
       <p role="status">{going}</p>
       <span className="sheets-acts">
         <MoreFiles files={files} shown={shown} tables={list?.tables ?? []} />
-        <button type="button" className="act" disabled={isOff} onClick={files.savePdf}>
+        <button type="button" className="act" aria-disabled={isOff} onClick={files.savePdf}>
           {w("pdf")}
         </button>
         <button
           type="button"
           className="act strong"
-          disabled={isOff}
+          aria-disabled={isOff}
           title={w("print-tip")}
           onClick={files.print}
         >

@@ -21,12 +21,14 @@ export interface MakerEvents {
   readonly onFailure: (reason: string) => void;
 }
 
-export type StartMaker = (events: MakerEvents) => MakerPort;
-
 /** Every answer but that of `make` is for the sheets made last, and rejects with the reason where there is none. */
 export interface SheetClient {
-  /** Null where a newer ask has taken its place. */
-  readonly make: (plan: Plan, fields: SheetFields) => Promise<SheetList | null>;
+  /** Null where a newer ask has taken its place. `onPart`: the list so far, while more is on the way. */
+  readonly make: (
+    plan: Plan,
+    fields: SheetFields,
+    onPart: (list: SheetList) => void,
+  ) => Promise<SheetList | null>;
   readonly svg: (key: string) => Promise<string>;
   readonly html: (keys: readonly string[], fonts: FontAddresses) => Promise<string>;
   readonly pdf: (keys: readonly string[]) => Promise<Uint8Array>;
@@ -34,12 +36,7 @@ export interface SheetClient {
   readonly end: () => void;
 }
 
-interface Job {
-  readonly ask: Ask;
-  /** For the plan it was asked for. */
-  readonly plan: Plan | null;
-  readonly settle: (answer: Answer) => void;
-}
+type Settle = (answer: Answer) => void;
 
 interface Waiting {
   readonly plan: Plan;
@@ -47,47 +44,37 @@ interface Waiting {
   readonly settle: (answer: Answer | null) => void;
 }
 
-/**
- * @param start - begins the maker beside the page
- * @param startHere - begins one in the page, which takes over where the other does not start
- */
-export function createSheetClient(start: StartMaker, startHere: StartMaker): SheetClient {
-  const jobs = new Map<number, Job>();
+/** @param start - begins a maker that tells its events to the listeners given */
+export function createSheetClient(start: (events: MakerEvents) => MakerPort): SheetClient {
+  const jobs = new Map<number, Settle>();
   let last = 0;
   let port: MakerPort | null = null;
-  let isHere = false;
-  let sent: { readonly project: Project | null; readonly kit: Kit | null } = { project: null, kit: null };
+  let sent: { readonly project: Project | null; readonly kit: Kit | null } = NOTHING;
   let [making, waiting]: [number | null, Waiting | null] = [null, null];
-  let made: Pick<Waiting, "plan" | "fields"> | null = null;
 
   const settle = (job: number, answer: Answer) => {
     const found = jobs.get(job);
-    jobs.delete(job);
-    if (job === making) making = null;
-    found?.settle(answer);
+    if (answer.kind !== "part") jobs.delete(job);
+    if (answer.kind !== "part" && job === making) making = null;
+    found?.(answer);
     next();
   };
-  const fail = (from: MakerPort | null, reason: string) => {
-    if (from !== port) return;
+  const end = () => {
     port?.end();
     port = null;
-    sent = { project: null, kit: null };
-    if (!isHere) {
-      isHere = true;
-      // What is asked of the sheets needs them made first.
-      if (making === null && made !== null) post(0, { kind: "make", fields: made.fields }, made.plan);
-      for (const [job, { ask, plan }] of jobs) post(job, ask, plan);
-      return;
-    }
+    sent = NOTHING;
+  };
+  // The next ask begins another.
+  const fail = (reason: string) => {
+    end();
     for (const job of [...jobs.keys()]) settle(job, { kind: "broken", reason });
   };
   const begun = (): MakerPort => {
-    let own: MakerPort | null = null;
-    own = (isHere ? startHere : start)({
-      onAnswer: ({ job, ...answer }) => {
-        if (own === port) settle(job, answer);
+    const own: MakerPort = start({
+      onAnswer: ({ job, ...answer }) => settle(job, answer),
+      onFailure: (reason) => {
+        if (port === own) fail(reason);
       },
-      onFailure: (reason) => fail(own, reason),
     });
     return own;
   };
@@ -100,20 +87,18 @@ export function createSheetClient(start: StartMaker, startHere: StartMaker): She
       if (plan !== null) sent = plan;
       port.send({ job, ...ask });
     } catch (reason) {
-      fail(port, String(reason));
+      fail(String(reason));
     }
   };
-  const give = (ask: Ask, plan: Plan | null, done: Job["settle"]): number => {
+  const give = (ask: Ask, plan: Plan | null, done: Settle) => {
     last += 1;
-    jobs.set(last, { ask, plan, settle: done });
+    jobs.set(last, done);
     post(last, ask, plan);
-    return last;
   };
   const next = () => {
     if (making !== null || waiting === null) return;
     const { plan, fields, settle: done } = waiting;
     waiting = null;
-    made = { plan, fields };
     making = last + 1;
     give({ kind: "make", fields }, plan, done);
   };
@@ -126,7 +111,7 @@ export function createSheetClient(start: StartMaker, startHere: StartMaker): She
       });
     });
   return {
-    make: (plan, fields) =>
+    make: (plan, fields, onPart) =>
       new Promise((resolve, reject) => {
         waiting?.settle(null);
         waiting = {
@@ -134,6 +119,7 @@ export function createSheetClient(start: StartMaker, startHere: StartMaker): She
           fields,
           settle: (answer) => {
             if (answer?.kind === "broken") reject(new Error(answer.reason));
+            else if (answer?.kind === "part") onPart(answer.list);
             else resolve(answer?.kind === "list" ? answer.list : null);
           },
         };
@@ -143,12 +129,11 @@ export function createSheetClient(start: StartMaker, startHere: StartMaker): She
     html: (keys, fonts) => asked({ kind: "html", keys, fonts }, textOf),
     pdf: (keys) => asked({ kind: "pdf", keys }, (answer) => (answer.kind === "bytes" ? answer.bytes : null)),
     tables: () => asked({ kind: "tables" }, (answer) => (answer.kind === "tables" ? answer.tables : null)),
-    end: () => {
-      port?.end();
-      port = null;
-    },
+    end,
   };
 }
+
+const NOTHING = { project: null, kit: null };
 
 function textOf(answer: Answer): string | null {
   return answer.kind === "text" ? answer.text : null;

@@ -1,6 +1,7 @@
 // Makes the sheets of a project and hands them out by key: beside the page in a worker, or in it where there is none.
 //
-// The fill is worked out once for each state of the project; another date only lays the title blocks out anew.
+// The fill is worked out once for each state of the project; another date only lays the sheets out anew. Units and hands
+// are made one after the other, so that the first can be looked at while the others are on the way.
 
 import { fillProject } from "../../fill/fillProject.ts";
 import type { FillDocument } from "../../fill/result.ts";
@@ -13,7 +14,7 @@ import type { Sheet } from "../../sheet/mark.ts";
 import type { FontFiles } from "../../sheet/pdf/write.ts";
 import { problemText } from "../../sheet/problemText.ts";
 import { sheetIndexCsv } from "../../sheet/sheetIndex.ts";
-import { fileTitle, type SheetSet, sheetSets } from "../../sheet/sheetSet.ts";
+import { fileTitle, handedEntries, type SheetSet, setOf } from "../../sheet/sheetSet.ts";
 import { sheetToSvg } from "../../sheet/svg.ts";
 import { projectTables, type Table } from "../../sheet/tables.ts";
 import { sheetKeyOf } from "./choice.ts";
@@ -30,8 +31,12 @@ export type FontAddresses = { readonly [W in keyof FontFiles]: string };
 
 /** All but `make` answer for the sheets made last. Keys that are not among them are passed over. */
 export interface SheetMaker {
-  /** @throws where the fill or a sheet breaks down: a fault of the program */
-  readonly make: (plan: Plan, fields: SheetFields) => SheetList;
+  /**
+   * One at a time. Rejects where the fill or a sheet breaks down: a fault of the program.
+   *
+   * @param onPart - is told the list so far while more is on the way
+   */
+  readonly make: (plan: Plan, fields: SheetFields, onPart: (list: SheetList) => void) => Promise<SheetList>;
   readonly svg: (key: string) => string | null;
   readonly html: (keys: readonly string[], fonts: FontAddresses) => string;
   readonly pdf: (keys: readonly string[]) => Promise<Uint8Array>;
@@ -47,15 +52,29 @@ interface Made {
   readonly sets: readonly SheetSet[];
 }
 
-/** @param fonts - gives the files of the typeface when a PDF is first asked for */
-export function createSheetMaker(union: Union, fonts: () => Promise<FontFiles>): SheetMaker {
+/**
+ * @param fonts - gives the files of the typeface when a PDF is first asked for
+ * @param pause - lets other jobs have their turn
+ */
+export function createSheetMaker(
+  union: Union,
+  fonts: () => Promise<FontFiles>,
+  pause: () => Promise<unknown>,
+): SheetMaker {
   let made: Made | null = null;
   const bundle = (keys: readonly string[]) => bundleOf(made, keys);
   return {
-    make: (plan, fields) => {
+    make: async (plan, fields, onPart) => {
       const { fill, tables } = made?.plan === plan ? made : filled(plan, union);
-      const sets = sheetSets({ ...plan, fill, union }, fields);
-      made = { plan, fill, tables, fields, sets };
+      const entries = handedEntries({ ...plan, fill }, fields);
+      made = { plan, fill, tables, fields, sets: [] };
+      for (const entry of entries) {
+        if (made.sets.length > 0) {
+          onPart(listOf(made));
+          await pause();
+        }
+        made = { ...made, sets: [...made.sets, setOf(entry, union)] };
+      }
       return listOf(made);
     },
     svg: (key) => {

@@ -1,7 +1,7 @@
 // What the page and the worker that makes sheets say to each other, and how the worker answers. It knows no worker.
 //
 //   page ── kit ── project ── make 4, svg 5, pdf 6 … ──▶ worker
-//   page ◀── 4: the list   5: a text   6: bytes ──────── worker
+//   page ◀── 4: part of the list, then all of it   5: a text   6: bytes ── worker
 //
 // Kit and project are sent when they change and are then in hand for every job that follows.
 
@@ -29,40 +29,50 @@ export type FromMaker = { readonly job: number } & Answer;
 
 export type Answer =
   | { readonly kind: "list"; readonly list: SheetList }
+  /** What there is of the list so far; more of the same job follows. */
+  | { readonly kind: "part"; readonly list: SheetList }
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "bytes"; readonly bytes: Uint8Array }
   | { readonly kind: "tables"; readonly tables: readonly Table[] }
   /** The job broke down, or asked for what is not there. */
   | { readonly kind: "broken"; readonly reason: string };
 
-/** Makes what answers; a kit and a project are taken in and answered by null. */
-export function createAnswerer(maker: SheetMaker): (message: ToMaker) => Promise<FromMaker | null> {
+/** Makes what takes messages in and answers by `tell`. */
+export function createAnswerer(
+  maker: SheetMaker,
+  tell: (answer: FromMaker) => void,
+): (message: ToMaker) => Promise<void> {
   let kit: Kit | null = null;
   let plan: Plan | null = null;
   return async (message) => {
     if (message.kind === "kit") {
       ({ kit } = message);
-      return null;
+      return;
     }
     if (message.kind === "project") {
       plan = kit === null ? null : { project: message.project, kit };
-      return null;
+      return;
     }
     const { job } = message;
     try {
-      return { job, ...(await answer(maker, plan, message)) };
+      tell({ job, ...(await answer(maker, plan, message, (list) => tell({ job, kind: "part", list }))) });
     } catch (reason) {
-      return { job, kind: "broken", reason: String(reason) };
+      tell({ job, kind: "broken", reason: String(reason) });
     }
   };
 }
 
 // Not async, so that every job looks at the sheets as they are when its turn comes.
-function answer(maker: SheetMaker, plan: Plan | null, ask: Ask): Answer | Promise<Answer> {
+function answer(
+  maker: SheetMaker,
+  plan: Plan | null,
+  ask: Ask,
+  onPart: (list: SheetList) => void,
+): Answer | Promise<Answer> {
   switch (ask.kind) {
     case "make":
       if (plan === null) return { kind: "broken", reason: "no project was sent" };
-      return { kind: "list", list: maker.make(plan, ask.fields) };
+      return maker.make(plan, ask.fields, onPart).then((list) => ({ kind: "list", list }));
     case "svg": {
       const text = maker.svg(ask.key);
       return text === null

@@ -11,7 +11,6 @@ import type { SayOfSheets } from "./useSheetWords.ts";
 export interface SheetFiles {
   /** The last thing that was done, in words; "" = nothing yet. */
   readonly said: string;
-  readonly isBusy: boolean;
   readonly print: () => void;
   readonly savePdf: () => void;
   readonly saveSvg: (key: string) => void;
@@ -19,7 +18,7 @@ export interface SheetFiles {
 }
 
 export function useSheetFiles(
-  { client, list }: Pick<Sheets, "client" | "list">,
+  { client, list, isMaking }: Sheets,
   given: { readonly keys: readonly string[]; readonly project: string; readonly w: SayOfSheets },
 ): SheetFiles {
   const { keys, project, w } = given;
@@ -27,7 +26,7 @@ export function useSheetFiles(
   const [isBusy, setBusy] = useState(false);
   const count = keys.length;
   const carry = (begin: string, work: (list: SheetList) => Promise<string>) => {
-    if (list === null || isBusy) return;
+    if (list === null || isMaking || isBusy) return;
     setSaid(begin);
     setBusy(true);
     work(list)
@@ -35,12 +34,11 @@ export function useSheetFiles(
       .finally(() => setBusy(false));
   };
   const carryChosen = (begin: string, work: (list: SheetList) => Promise<string>) => {
-    if (count === 0) setSaid(w("none-chosen"));
+    if (list !== null && count === 0) setSaid(w("none-chosen"));
     else carry(begin, work);
   };
   return {
     said,
-    isBusy,
     print: () =>
       carryChosen(w("writing", { count }), async () => {
         await printDocument(await client.html(keys, fullAddresses(SHEET_FONTS)), w("print"));
