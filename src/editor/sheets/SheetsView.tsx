@@ -1,10 +1,10 @@
 // The sheets over the plan: at the left what there is, ticked or not, and what goes into the title blocks; at the right
 // the sheet in hand as it is printed. From here they are printed and saved.
 
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useRef } from "react";
 import { changeScreen, REGION } from "../live/actions.ts";
 import { useBench, useEditorState } from "../live/useWorkbench.tsx";
-import { chosenKeys, type LeftOut, tickedOf, toggled } from "./choice.ts";
+import { chosenKeys, tickedOf } from "./choice.ts";
 import { FieldsForm } from "./FieldsForm.tsx";
 import { Preview } from "./Preview.tsx";
 import { SheetFilter } from "./SheetFilter.tsx";
@@ -13,6 +13,7 @@ import { SheetsBar } from "./SheetsBar.tsx";
 import { SheetTree } from "./SheetTree.tsx";
 import { StageBar } from "./StageBar.tsx";
 import { allSheets } from "./sheetList.ts";
+import { useChoice } from "./useChoice.ts";
 import { useFields } from "./useFields.ts";
 import { useHand } from "./useHand.ts";
 import { useOverPlan } from "./useOverPlan.ts";
@@ -33,7 +34,7 @@ export function SheetsView() {
   const [fields, changeFields] = useFields(project);
   const sheets = useSheets(fields);
   const { list } = sheets;
-  const [leftOut, setLeftOut] = useState<LeftOut>(new Set<string>());
+  const [leftOut, toggle] = useChoice(list);
   const hand = useHand(list);
   const { rows, sheet, walk } = hand;
   const keys = list === null ? [] : chosenKeys(list, leftOut);
@@ -57,7 +58,6 @@ export function SheetsView() {
   ]);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
-  const toggle = (wanted: readonly string[]) => setLeftOut(toggled(wanted, leftOut));
   const listed = rows.flatMap((row) => (row.kind === "sheet" ? row.keys : []));
   const all = list === null ? 0 : allSheets(list).length;
   return (

@@ -1,6 +1,7 @@
-// Which sheets are ticked. What is kept is the sheets left out, so that a sheet that is new comes ticked.
+// Which sheets are ticked. What is kept is the sheets left out, so that a sheet that is new comes ticked, unless all there
+// were of its kind and room had been left out.
 
-import { allSheets, type SheetList } from "./sheetList.ts";
+import { allSheets, type SheetEntry, type SheetList } from "./sheetList.ts";
 
 /** Keys of the sheets that are not ticked. */
 export type LeftOut = ReadonlySet<string>;
@@ -21,6 +22,29 @@ export function toggled(keys: readonly string[], leftOut: LeftOut): LeftOut {
     else next.delete(key);
   }
   return next;
+}
+
+/** What is left out of a list that takes the place of another: a room may need more pages on other paper. */
+export function carried(
+  leftOut: LeftOut,
+  before: Pick<SheetList, "sets">,
+  after: Pick<SheetList, "sets">,
+): LeftOut {
+  const known = new Set(allSheets(before).map(({ key }) => key));
+  const next = new Set(leftOut);
+  for (const set of after.sets) {
+    const old = before.sets.find(({ name }) => name === set.name)?.sheets ?? [];
+    for (const sheet of set.sheets) {
+      const alike = old.filter((each) => isAlike(each, sheet)).map(({ key }) => key);
+      if (!known.has(sheet.key) && alike.length > 0 && tickedOf(alike, leftOut) === "none")
+        next.add(sheet.key);
+    }
+  }
+  return next;
+}
+
+function isAlike(a: SheetEntry, b: SheetEntry): boolean {
+  return a.kind === b.kind && a.room === b.room;
 }
 
 /** The ticked sheets, in the order in which they are bound. */

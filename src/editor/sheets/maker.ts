@@ -14,7 +14,7 @@ import type { Sheet } from "../../sheet/mark.ts";
 import type { FontFiles } from "../../sheet/pdf/write.ts";
 import { problemText } from "../../sheet/problemText.ts";
 import { sheetIndexCsv } from "../../sheet/sheetIndex.ts";
-import { fileTitle, handedEntries, type SheetSet, setOf } from "../../sheet/sheetSet.ts";
+import { fileTitle, type HandedEntry, handedEntries, type SheetSet, setOf } from "../../sheet/sheetSet.ts";
 import { sheetToSvg } from "../../sheet/svg.ts";
 import { projectTables, type Table } from "../../sheet/tables.ts";
 import { sheetKeyOf } from "./choice.ts";
@@ -49,6 +49,8 @@ interface Made {
   /** They depend on the fill alone. */
   readonly tables: readonly Table[];
   readonly fields: SheetFields;
+  /** All that there will be sets of. */
+  readonly entries: readonly HandedEntry[];
   readonly sets: readonly SheetSet[];
 }
 
@@ -67,7 +69,7 @@ export function createSheetMaker(
     make: async (plan, fields, onPart) => {
       const { fill, tables } = made?.plan === plan ? made : filled(plan, union);
       const entries = handedEntries({ ...plan, fill }, fields);
-      made = { plan, fill, tables, fields, sets: [] };
+      made = { plan, fill, tables, fields, entries, sets: [] };
       for (const entry of entries) {
         if (made.sets.length > 0) {
           onPart(listOf(made));
@@ -133,7 +135,7 @@ function bundleOf(made: Made | null, keys: readonly string[]): Bundle {
   };
 }
 
-function listOf({ plan, fill, tables, sets }: Made): SheetList {
+function listOf({ plan, fill, tables, entries, sets }: Made): SheetList {
   const { project } = plan;
   const open = fill.units.map((entry) => {
     const places = [...entry.faces, ...entry.soffits].flatMap(({ unfilled }) =>
@@ -147,20 +149,17 @@ function listOf({ plan, fill, tables, sets }: Made): SheetList {
   });
   const faults = new Set(open.flatMap((each) => each.faults));
   return {
-    sets: sets.map((set) => setEntry(set, sets)),
+    sets: sets.map((set) => setEntry(set, entries)),
     tables: [...tables.map(({ name }) => name), INDEX],
     unfilled: open.reduce((sum, { count }) => sum + count, 0),
     faults: [...faults].map((message) => problemText(message, project.language)),
   };
 }
 
-function setEntry({ name, source, sheets }: SheetSet, sets: readonly SheetSet[]): SetEntry {
+function setEntry({ name, source, sheets }: SheetSet, entries: readonly HandedEntry[]): SetEntry {
   const { info, isMirrored, unit } = source;
-  const heights = new Set(
-    sets
-      .filter((set) => set.source.unit === unit)
-      .map(({ source: { info: own } }) => `${own.storey.clearHeight} ${own.storey.slab}`),
-  );
+  const storeys = entries.filter((entry) => entry.unit === unit).map((entry) => entry.info.storey);
+  const heights = new Set(storeys.map(({ clearHeight }) => clearHeight));
   return {
     name,
     unit: info.unitName,
