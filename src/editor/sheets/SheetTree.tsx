@@ -137,7 +137,6 @@ function RowText({ row, w }: { row: Row; w: SayOfSheets }) {
   }
 }
 
-function labelOf({ sheet, page }: Extract<Row, { kind: "sheet" }>, w: SayOfSheets): string {
-  const title = sheet.room ?? sheet.title;
-  return page === null ? title : w("page", { title, ...page });
+function labelOf({ label, page }: Extract<Row, { kind: "sheet" }>, w: SayOfSheets): string {
+  return page === null ? label : w("page", { title: label, ...page });
 }

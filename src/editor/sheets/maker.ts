@@ -46,7 +46,7 @@ export interface SheetMaker {
 interface Made {
   readonly plan: Plan;
   readonly fill: FillDocument;
-  /** They depend on the fill alone. */
+  /** They depend on the fill alone; none until all sets are there. */
   readonly tables: readonly Table[];
   readonly fields: SheetFields;
   /** All that there will be sets of. */
@@ -67,9 +67,10 @@ export function createSheetMaker(
   const bundle = (keys: readonly string[]) => bundleOf(made, keys);
   return {
     make: async (plan, fields, onPart) => {
-      const { fill, tables } = made?.plan === plan ? made : filled(plan, union);
+      const known = made?.plan === plan ? made : null;
+      const fill = known?.fill ?? fillProject(plan.project, plan.kit, union);
       const entries = handedEntries({ ...plan, fill }, fields);
-      made = { plan, fill, tables, fields, entries, sets: [] };
+      made = { plan, fill, tables: known?.tables ?? [], fields, entries, sets: [] };
       for (const entry of entries) {
         if (made.sets.length > 0) {
           onPart(listOf(made));
@@ -77,6 +78,7 @@ export function createSheetMaker(
         }
         made = { ...made, sets: [...made.sets, setOf(entry, union)] };
       }
+      if (made.tables.length === 0) made = { ...made, tables: projectTables({ ...plan, fill }) };
       return listOf(made);
     },
     svg: (key) => {
@@ -95,11 +97,6 @@ export function createSheetMaker(
     },
     tables: () => (made === null ? [] : [...made.tables, indexOf(made)]),
   };
-}
-
-function filled(plan: Plan, union: Union): Pick<Made, "fill" | "tables"> {
-  const fill = fillProject(plan.project, plan.kit, union);
-  return { fill, tables: projectTables({ ...plan, fill }) };
 }
 
 const INDEX = "sheets.csv";
@@ -150,7 +147,7 @@ function listOf({ plan, fill, tables, entries, sets }: Made): SheetList {
   const faults = new Set(open.flatMap((each) => each.faults));
   return {
     sets: sets.map((set) => setEntry(set, entries)),
-    tables: [...tables.map(({ name }) => name), INDEX],
+    tables: tables.length === 0 ? [] : [...tables.map(({ name }) => name), INDEX],
     unfilled: open.reduce((sum, { count }) => sum + count, 0),
     faults: [...faults].map((message) => problemText(message, project.language)),
   };

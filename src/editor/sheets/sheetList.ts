@@ -57,6 +57,8 @@ export type Row =
       readonly kind: "sheet";
       readonly id: string;
       readonly sheet: SheetEntry;
+      /** What it is about, without what the rows over it say. */
+      readonly label: string;
       /** Page of how many with the same name; null where there is one. */
       readonly page: { readonly number: number; readonly of: number } | null;
       readonly keys: readonly string[];
@@ -77,12 +79,19 @@ export function rowsOf({ sets }: Pick<SheetList, "sets">, filter: Filter): reado
           ...own.map((sheet): Row => {
             const same = set.sheets.filter(({ title, kind }) => title === sheet.title && kind === of);
             const page = same.length === 1 ? null : { number: same.indexOf(sheet) + 1, of: same.length };
-            return { kind: "sheet", id: sheet.key, sheet, page, keys: [sheet.key] };
+            const label = sheet.room ?? withoutUnit(sheet.title, set.unit);
+            return { kind: "sheet", id: sheet.key, sheet, label, page, keys: [sheet.key] };
           }),
         ];
       }),
     ];
   });
+}
+
+/** "Panel plan, Heron, mirrored" in the set of unit Heron is just the "Panel plan". */
+function withoutUnit(title: string, unit: string): string {
+  const at = title.indexOf(`, ${unit}`);
+  return unit === "" || at < 1 ? title : title.slice(0, at);
 }
 
 function isShown(sheet: SheetEntry, { kind, room }: Filter): boolean {

@@ -23,8 +23,10 @@ answerer.catch((reason: unknown) => {
   });
 });
 
+const TURN_MS = 60; // as long as the page takes to show a list and to ask for the sheet in hand
+
 function nextTurn(): Promise<unknown> {
-  return new Promise((resolve) => setTimeout(resolve));
+  return new Promise((resolve) => setTimeout(resolve, TURN_MS));
 }
 
 /** @throws {Error} where a file of the typeface does not come */

@@ -100,6 +100,18 @@ describe("the rows of the list", () => {
     expect(bath).toMatchObject({ page: null });
   });
 
+  it("call a sheet by what the rows over it do not say", () => {
+    const titled = (title: string) => ({ ...sheet("a", "elevations", title), title });
+    const sheets = [
+      titled("Panel plan, Heron, two rooms, mirrored"),
+      titled("Bill"),
+      titled("Plan, Heronry"),
+    ];
+    const set = { ...list.sets[0]!, unit: "Heron, two rooms", sheets };
+    const labels = rowsOf({ sets: [set] }, all).flatMap((row) => (row.kind === "sheet" ? [row.label] : []));
+    expect(labels).toEqual(["Panel plan", "Bill", "Plan, Heronry"]);
+  });
+
   it("can be asked for by what there is, and lose what is gone", () => {
     expect(filterChoices(list)).toEqual({ kinds: ["room", "bill"], rooms: ["Kitchen", "Bath"] });
     const filter = { kind: "room", room: "Attic" } as const;
