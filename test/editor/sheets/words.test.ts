@@ -5,6 +5,8 @@ import { describe, expect, it } from "vitest";
 import { SHEETS_VIEW_WORDS } from "../../../src/editor/sheets/words.ts";
 import { sayPhrase, speechOf } from "../../../src/editor/words/say.ts";
 import { FRAME_WORDS } from "../../../src/sheet/frameWords.ts";
+import { LIST_WORDS } from "../../../src/sheet/lists/words.ts";
+import { PANEL_PLAN_WORDS } from "../../../src/sheet/panelPlan/words.ts";
 import { textsOf } from "../../support/spokenTexts.ts";
 
 const { en } = SHEETS_VIEW_WORDS;
@@ -30,6 +32,16 @@ describe.each(["es", "pt"] as const)("the view of sheets in %s", (language) => {
     for (const name of ["date", "madeBy", "checkedBy", "releasedBy"] as const) {
       expect(words[name]).toBe(FRAME_WORDS[language][name]);
     }
+  });
+});
+
+describe.each(["en", "es", "pt"] as const)("a kind of sheet in %s", (language) => {
+  it("is called as its sheets are", () => {
+    const words = SHEETS_VIEW_WORDS[language];
+    for (const kind of ["bill", "packing", "accessories"] as const) {
+      expect(words[`kind.${kind}`]).toBe(LIST_WORDS[language][kind]);
+    }
+    expect(words["kind.elevations"]).toMatch(new RegExp(`^${PANEL_PLAN_WORDS[language].title}`));
   });
 });
 
