@@ -63,11 +63,22 @@ async function picturePage() {
       await open(page);
       await page.waitForTimeout(600);
       await page.screenshot({ path: `docs/editor-${scheme}.png` });
+      if (scheme === "light") await pictureSheets(page);
       await context.close();
     }
   } finally {
     process.kill(-server.pid);
   }
+}
+
+async function pictureSheets(page) {
+  await page.keyboard.press("Shift+S");
+  // All sheets are there when they can be printed.
+  await page.locator(".sheets-acts .strong[aria-disabled=false]").waitFor();
+  await page.getByRole("treeitem").filter({ hasText: "Setting-out" }).nth(1).locator("span").last().click();
+  await page.locator(".paper[data-stale=false] svg").waitFor();
+  await page.waitForTimeout(300);
+  await page.screenshot({ path: "docs/sheets-view.png" });
 }
 
 async function open(page) {

@@ -1,14 +1,12 @@
 // The core behind the commands: which module answers what the command line asks for.
 
-import { billCsv } from "../fill/billCsv.ts";
 import { fillProject } from "../fill/fillProject.ts";
 import { loadUnion } from "../geom/union.ts";
 import { formatIssue } from "../json/issue.ts";
 import { resolveKit } from "../kit/resolve.ts";
 import { readProject } from "../plan/read.ts";
-import { accessoriesCsv, listedEntries, packingCsv } from "../sheet/lists/listsCsv.ts";
-import { stakeOutTables } from "../sheet/settingOut/stakeOutTables.ts";
-import { handedEntries, sheetSets } from "../sheet/sheetSet.ts";
+import { sheetSets } from "../sheet/sheetSet.ts";
+import { projectTables } from "../sheet/tables.ts";
 import type { FillTools } from "./fillTools.ts";
 import { fontFiles } from "./fontFiles.ts";
 
@@ -29,15 +27,7 @@ export const coreTools: FillTools = {
     return fillProject(project, kit, await loadUnion());
   },
   fonts: fontFiles,
-  tables(made) {
-    const entries = listedEntries(made);
-    return [
-      { name: "bill.csv", text: billCsv(made.fill, made.kit) },
-      { name: "packing.csv", text: packingCsv(entries) },
-      { name: "accessories.csv", text: accessoriesCsv(entries) },
-      ...stakeOutTables(handedEntries(made)),
-    ];
-  },
+  tables: projectTables,
   async sheets(made, fields) {
     return sheetSets({ ...made, union: await loadUnion() }, fields);
   },

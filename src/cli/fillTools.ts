@@ -6,6 +6,7 @@ import type { Project } from "../plan/project.ts";
 import type { SheetFields } from "../sheet/info.ts";
 import type { Sheet } from "../sheet/mark.ts";
 import type { FontFiles } from "../sheet/pdf/write.ts";
+import type { Table } from "../sheet/tables.ts";
 import type { InputTools } from "./inputs.ts";
 
 /** The sheets of one unit, storey and hand, in the order in which they are bound. */
@@ -21,12 +22,6 @@ export interface Made {
   readonly fill: FillDocument;
   readonly project: Project;
   readonly kit: Kit;
-}
-
-/** A table for a spreadsheet, with the name of its file. */
-interface Table {
-  readonly name: string;
-  readonly text: string;
 }
 
 export interface FillTools extends InputTools {

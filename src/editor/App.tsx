@@ -56,7 +56,7 @@ export function App() {
   );
 }
 
-// The table of the kit is loaded when it is first called.
+// The table of the kit and the sheets are loaded when they are first called.
 const KitEditor = lazy(async () => ({ default: (await import("./kit/KitEditor.tsx")).KitEditor }));
 
 function Kit() {
@@ -65,6 +65,18 @@ function Kit() {
   return (
     <Suspense>
       <KitEditor />
+    </Suspense>
+  );
+}
+
+const SheetsView = lazy(async () => ({ default: (await import("./sheets/SheetsView.tsx")).SheetsView }));
+
+function Sheets() {
+  const { isSheetsOpen } = useScreen();
+  if (!isSheetsOpen) return null;
+  return (
+    <Suspense>
+      <SheetsView />
     </Suspense>
   );
 }
@@ -91,6 +103,7 @@ function Page() {
         <SidePanel />
       </main>
       <Pane />
+      <Sheets />
       <CommandFinder />
     </div>
   );

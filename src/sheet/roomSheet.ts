@@ -212,7 +212,7 @@ function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet 
     sheet: number,
     sheets,
   };
-  return framedSheet(info, about, shown);
+  return { ...framedSheet(info, about, shown), room: title };
 }
 
 function description(room: RoomPages, info: SheetInfo): string {

@@ -20,6 +20,7 @@ export function TopBar() {
       <ProjectName />
       <Scoreboard />
       <ProblemsButton />
+      <SheetsButton />
       <FindButton />
       <LanguageChoice />
       <OtherTabs />
@@ -88,6 +89,23 @@ function ProblemsButton() {
     >
       {count === 0 ? <Check /> : <RingSign isDouble={hasErrors} />}
       {count === 0 ? t(words("problems.none")) : t(words("problems.count", { count }))}
+    </button>
+  );
+}
+
+function SheetsButton() {
+  const bench = useBench();
+  const { isSheetsOpen } = useScreen();
+  const { t } = useSpeech();
+  return (
+    <button
+      type="button"
+      className="sheets-button"
+      aria-expanded={isSheetsOpen}
+      title={commandTip("command.sheets", t)}
+      onClick={() => run(bench, "command.sheets")}
+    >
+      {t(words("command.sheets"))}
     </button>
   );
 }

@@ -187,6 +187,7 @@ function screenCommands(bench: Workbench, screen: Screen): Calls {
     "command.problems": change({ panel: screen.panel === "problems" ? null : "problems" }),
     "command.projects": change({ panel: screen.panel === "projects" ? null : "projects" }),
     "command.things": change({ panel: screen.panel === "things" ? null : "things" }),
+    "command.sheets": change({ isSheetsOpen: !screen.isSheetsOpen }),
     "command.kit": change({ isKitOpen: !screen.isKitOpen }),
     "command.underlay": change({ isUnderlayOpen: !screen.isUnderlayOpen }),
     "command.all-widths": change({ allWidths: !screen.allWidths }),

@@ -18,6 +18,8 @@ export interface Screen {
   readonly isFinding: boolean;
   /** Whether the table of the kit lies over the plan. */
   readonly isKitOpen: boolean;
+  /** Whether the sheets lie over all but the bar. */
+  readonly isSheetsOpen: boolean;
   /** Whether the settings of the underlay are shown. */
   readonly isUnderlayOpen: boolean;
   readonly allWidths: boolean;
@@ -43,6 +45,7 @@ export function startScreen(): Screen {
     problem: null,
     isFinding: false,
     isKitOpen: false,
+    isSheetsOpen: false,
     isUnderlayOpen: false,
     allWidths: false,
     showsSoffit: false,
