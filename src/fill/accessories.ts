@@ -30,9 +30,9 @@ export interface AccessoryContext {
 export function countAccessories(context: AccessoryContext): readonly AccessoryCount[] {
   const { kit } = context;
   const counts: AccessoryCount[] = [];
-  const pitch = ruleValue(kit, "pinPitch");
-  if (pitch !== undefined) {
-    const quantity = countPins(context, pitch);
+  const rule = pinRuleOf(kit);
+  if (rule !== null) {
+    const quantity = countPins(context, rule);
     for (const family of ["pin", "wedge"] as const) {
       const piece = accessoryOf(kit, family);
       if (piece !== null && quantity > 0)
@@ -43,22 +43,46 @@ export function countAccessories(context: AccessoryContext): readonly AccessoryC
   return counts;
 }
 
-function countPins({ drafts, edges, reveals, soffits, kit }: AccessoryContext, pitch: Mm): number {
-  const holes = ruleValue(kit, "holes") ?? { first: pitch / 2, pitch };
-  let pins = 0;
-  for (const draft of drafts) {
-    pins += pinsOnFace(draft.pieces, holes, pitch);
-  }
-  for (const soffit of soffits) pins += pinsOverhead(soffit, pitch);
-  // An outside corner is pinned to both of its faces along its length, as is a reveal piece to its two edges.
-  for (const edge of edges) pins += 2 * pinsUpright(edgeLength(edge), holes, pitch);
-  for (const reveal of reveals) {
-    for (const piece of reveal.pieces) pins += 2 * pinsUpright(piece.length, holes, pitch);
-  }
-  return pins;
+/** By what pins are counted: one every `pitch` of a level joint, on upright joints by the holes. */
+export interface PinRule {
+  readonly pitch: Mm;
+  readonly holes: { readonly first: Mm; readonly pitch: Mm };
 }
 
-function pinsOnFace(pieces: readonly DraftPiece[], holes: { first: Mm; pitch: Mm }, pitch: Mm): number {
+/** Null where the kit has no rule `pinPitch`. */
+export function pinRuleOf(kit: Kit): PinRule | null {
+  const pitch = ruleValue(kit, "pinPitch");
+  return pitch === undefined
+    ? null
+    : { pitch, holes: ruleValue(kit, "holes") ?? { first: pitch / 2, pitch } };
+}
+
+function countPins({ drafts, edges, reveals, soffits }: AccessoryContext, rule: PinRule): number {
+  return (
+    drafts.reduce((sum, { pieces }) => sum + pinsOnFace(pieces, rule), 0) +
+    pinsAtEdges(edges, reveals, rule) +
+    soffits.reduce((sum, soffit) => sum + pinsOverhead(soffit, rule), 0)
+  );
+}
+
+/** An outside corner is pinned to both of its faces along its length, as is a reveal piece to its two edges. */
+export function pinsAtEdges(
+  edges: readonly EdgePiece[],
+  reveals: readonly Reveal[],
+  { holes, pitch }: PinRule,
+): number {
+  const lengths = [
+    ...edges.map(edgeLength),
+    ...reveals.flatMap(({ pieces }) => pieces.map(({ length }) => length)),
+  ];
+  return lengths.reduce((sum, length) => sum + 2 * pinsUpright(length, holes, pitch), 0);
+}
+
+/** @param pieces - by x, then z */
+export function pinsOnFace(
+  pieces: readonly Pick<DraftPiece, "x" | "z" | "width" | "height">[],
+  { holes, pitch }: PinRule,
+): number {
   let pins = 0;
   for (let k = 0; k < pieces.length; k++) {
     const piece = pieces[k]!;
@@ -86,7 +110,7 @@ function pinsOnFace(pieces: readonly DraftPiece[], holes: { first: Mm; pitch: Mm
 
 // A slab panel is pinned where it ends, to strip or connector, and along one long side to the panel before it or to the
 // connector beside it. A closure lies under the long pins of the joint it widens.
-function pinsOverhead(soffit: Soffit, pitch: Mm): number {
+export function pinsOverhead(soffit: Soffit, { pitch }: PinRule): number {
   let pins = 0;
   for (const { family, outline } of soffit.pieces) {
     if (family !== "slab-panel") continue;
@@ -104,7 +128,7 @@ function sidesOf(outline: readonly Position[]): readonly Mm[] {
 }
 
 /** The first piece from `low` on that begins at `x` or right of it. */
-function firstFrom(pieces: readonly DraftPiece[], x: Mm, low: number): number {
+function firstFrom(pieces: readonly { readonly x: Mm }[], x: Mm, low: number): number {
   let from = low;
   let to = pieces.length;
   while (from < to) {

@@ -10,13 +10,13 @@ import { fittingMark } from "./fittingMark.ts";
 import { cutToWidth, textWidth } from "./lettering.ts";
 import type { Mark } from "./mark.ts";
 import { foldMark, OUTLINE, pieceMarks, tieMark } from "./pieceMark.ts";
+import { propMarks } from "./soffit/propMark.ts";
 import { WORDS } from "./words.ts";
 
 /** Heights of a row, the first in which all rows fit being taken; the last still holds a box to tick. */
 const PITCHES = [5.6, 5.2, 4.6] as const;
 const HEAD = 3.8;
 const COLUMN_GAP = 5;
-const COLUMNS = 2;
 /** Height of a symbol and side of a box where the rows have paper for them. */
 const TICK = 4.2;
 /** Kept free between symbols or boxes of two rows. */
@@ -29,18 +29,37 @@ const SYMBOL_WIDTH = 7;
 const HEAD_GAP = 1.2;
 const TEXT_START = 8.6;
 
-/** Draws as many rows as fit, filling the first column before the second; `rest` goes to another page. */
+/** Width of a column in which a code, its size and its boxes have paper, mm. */
+const COLUMN_WIDTH = 58;
+
+function columnsIn({ width }: Pick<Box, "width">): number {
+  return width >= 2 * COLUMN_WIDTH + COLUMN_GAP ? 2 : 1;
+}
+
+/** Height in which all rows fit at their best, mm. */
+export function listHeight(rows: readonly CountRow[], width: number): number {
+  return rows.length === 0 ? 0 : HEAD + Math.ceil(rows.length / columnsIn({ width })) * PITCHES[0];
+}
+
+/**
+ * Draws as many rows as fit, filling the first column before the second; `rest` goes to another page.
+ *
+ * @param least - rows in the first column before the second one begins
+ */
 export function listMarks(
   rows: readonly CountRow[],
   area: Box,
   language: Language,
+  least = 8,
 ): { readonly marks: readonly Mark[]; readonly rest: readonly CountRow[] } {
+  const columns = columnsIn(area);
   const perColumn = (pitch: number) => Math.max(0, Math.floor((area.height - HEAD) / pitch));
-  const pitch = PITCHES.find((some) => perColumn(some) * COLUMNS >= rows.length) ?? PITCHES[1];
-  const shown = rows.slice(0, perColumn(pitch) * COLUMNS);
+  const pitch = PITCHES.find((some) => perColumn(some) * columns >= rows.length) ?? PITCHES[1];
+  const shown = rows.slice(0, perColumn(pitch) * columns);
   // Two columns of equal length read better than one full and one nearly empty.
-  const length = Math.max(Math.ceil(shown.length / COLUMNS), Math.min(shown.length, 8));
-  const width = (area.width - COLUMN_GAP * (COLUMNS - 1)) / COLUMNS;
+  const even = Math.max(Math.ceil(shown.length / columns), Math.min(shown.length, least));
+  const length = Math.max(1, Math.min(even, perColumn(pitch)));
+  const width = (area.width - COLUMN_GAP * (columns - 1)) / columns;
   const marks: Mark[] = [];
   for (let column = 0; column * length < shown.length; column++) {
     const x = area.x + column * (width + COLUMN_GAP);
@@ -153,6 +172,10 @@ export function symbolMarks(row: CountRow, box: Box): readonly Mark[] {
     }
     case "closure-strip":
       return pieceMarks(row.look, sized(2.4, box.height));
+    case "slab-panel": // lying, as overhead
+      return pieceMarks(row.look, sized(7, Math.min(box.height, Math.max(1.6, row.width / 150))));
+    case "prop":
+      return propMarks([x, y], 1.5);
     case "inside-corner":
       return [...pieceMarks(row.look, sized(4.2, box.height)), foldMark(x, box.y, box.y + box.height)];
     case "stop-end":

@@ -1,13 +1,14 @@
 // The count of a room: how many of each code its sheet shows, so that a person can tick them off.
 //
 // Counted from the parts the sheet draws, each piece id once. The sum over all sheets of a unit is the unit's bill,
-// less the soffits and what has no place of its own (pins, wedges).
+// less what has no place of its own (pins, wedges, sleeves).
 
 import { FAMILIES, type Family } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
 import type { SheetInfo } from "./info.ts";
 import { lookOf, type PieceLook, plainLook } from "./pieceMark.ts";
 import type { RoomParts } from "./roomParts.ts";
+import { overheadLook, sidesOf } from "./soffit/overheadPiece.ts";
 import { WORDS } from "./words.ts";
 
 export interface CountRow {
@@ -27,6 +28,18 @@ export interface CountRow {
 }
 
 type Item = Omit<CountRow, "quantity">;
+
+/** Those of the walls, which stand on the front of a room sheet, and those of the soffit, which stand on its back. */
+export function wallRows(parts: RoomParts, info: SheetInfo): readonly CountRow[] {
+  return countRows({ ...parts, overhead: [], soffits: [] }, info);
+}
+
+export function overheadRows(parts: RoomParts, info: SheetInfo): readonly CountRow[] {
+  return countRows(
+    { ...parts, faces: [], edges: [], reveals: [], fittings: [], ownTies: [], otherTies: [] },
+    info,
+  );
+}
 
 /** Rows by family, then from wide to narrow and tall to low; codes decide only between equals. */
 export function countRows(parts: RoomParts, info: SheetInfo): readonly CountRow[] {
@@ -90,6 +103,14 @@ function itemsOf(parts: RoomParts, info: SheetInfo): readonly (readonly [Item, n
     ),
     ...parts.fittings.map((fitting) =>
       item(fitting, fitting.length === undefined ? "" : `${fitting.length}`, fitting.length ?? 0, 0),
+    ),
+    ...parts.overhead.map((piece) => {
+      const { short, long } = sidesOf(piece.outline);
+      const own = piece.family === "shoring-strip" ? `${long}` : `${short} × ${long}`;
+      return { ...item(piece, own, short, long), look: overheadLook(piece, info) };
+    }),
+    ...parts.soffits.flatMap(({ props }) =>
+      props.map(({ code }) => item({ code, family: "prop" }, "", 0, 0)),
     ),
   ];
   return [...pieces.map((piece) => [piece, 1] as const), ...ties];

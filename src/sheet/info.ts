@@ -1,5 +1,6 @@
 // What a sheet says beside the fill itself: title block, masses, limits. Plain data, gathered once per unit.
 
+import { type PinRule, pinRuleOf } from "../fill/accessories.ts";
 import { sizeText } from "../fill/billCsv.ts";
 import type { UnitFill } from "../fill/result.ts";
 import type { Kit, Piece } from "../kit/kit.ts";
@@ -42,6 +43,8 @@ export interface SheetInfo {
   readonly personLimit: Kg | null;
   /** Depth of the frames of panels behind the face as the kit states it, mm; null = not stated. */
   readonly frameDepth: Mm | null;
+  /** By what the kit counts pins; null = it gives no rule. */
+  readonly pins: PinRule | null;
   /** Heights of the tie rows above the floor as the kit states them, mm. */
   readonly tieRows: readonly Mm[];
   /** Title block: what the caller knows. Empty fields are left open, to be written by hand. */
@@ -86,6 +89,7 @@ export function sheetInfoOf(
     thickness: Object.fromEntries(unit.walls.map((wall) => [wall.id, wall.thickness])),
     personLimit: ruleValue(kit, "personLimit") ?? null,
     frameDepth: ruleValue(kit, "frameDepth") ?? null,
+    pins: pinRuleOf(kit),
     tieRows: ruleValue(kit, "tieRows") ?? [],
     document: fields.document ?? "",
     date: fields.date ?? "",

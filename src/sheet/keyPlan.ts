@@ -45,12 +45,21 @@ export function keyPlanMarks(rings: readonly SheetRing[], area: Box, info: Sheet
   return [
     heading(area, WORDS[info.language].keyPlan),
     ...northMarks(area.x + area.width - 3, area.y + 3.2),
-    ...rings.flatMap((ring) =>
-      ring.faces.flatMap((face, index) => faceMarks(face, bodyEnds(ring, index, info), { at, info })),
-    ),
+    ...wallMarks(rings, at, info),
     ...rings.flatMap((ring) => cornerHeads(ring, frame)),
     ...faces.flatMap((face) => letterMarks(face, frame)),
   ];
+}
+
+/** The walls of these rings with their openings, at the places of a plan on paper. */
+export function wallMarks(
+  rings: readonly SheetRing[],
+  at: (position: Position) => Point,
+  info: SheetInfo,
+): readonly Mark[] {
+  return rings.flatMap((ring) =>
+    ring.faces.flatMap((face, index) => faceMarks(face, bodyEnds(ring, index, info), { at, info })),
+  );
 }
 
 function placed(faces: readonly FilledFace[], area: Box) {

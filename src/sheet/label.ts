@@ -4,8 +4,9 @@
 //    │1│ 150 ┌out 2┐                it has a place, so that a row can tell whether all of its labels fit.
 //    └─┘     └─────┘
 
+import type { Box } from "./box.ts";
 import { textWidth } from "./lettering.ts";
-import type { Mark, TextMark } from "./mark.ts";
+import type { Mark, Point, TextMark } from "./mark.ts";
 import { FINE, OUTLINE, THIN } from "./pieceMark.ts";
 
 type LabelKind =
@@ -65,7 +66,7 @@ export function ringLettering({ text, isSmall }: RingText): Pick<TextMark, "heig
 }
 
 /** Round the corners of its number. */
-function ringRadius(ring: RingText): number {
+export function ringRadius(ring: RingText): number {
   const lettering = ringLettering(ring);
   const half = textWidth(ring.text, lettering) / 2;
   return Math.max(
@@ -147,4 +148,23 @@ export function leaderMark(
   return isStraight
     ? { kind: "line", from, to: [from[0], to[1]], stroke: THIN }
     : { kind: "polyline", points: [from, [from[0], bendAt], to], stroke: THIN };
+}
+
+/** A small flag in its box, its leader ending in a dot on what it names. */
+export function flagMarks(text: string, box: Box, at: Point): readonly Mark[] {
+  const middle: Point = [box.x + box.width / 2, box.y + box.height / 2];
+  const lettering = { height: 3.5, weight: 700 } as const;
+  return [
+    { kind: "line", from: at, to: middle, stroke: THIN },
+    { kind: "circle", centre: at, radius: 0.45, fill: "ink" },
+    { kind: "rect", box, fill: "paper", stroke: FINE },
+    {
+      kind: "text",
+      at: [middle[0], middle[1] + lettering.height / 2],
+      text,
+      ...lettering,
+      ink: "ink",
+      anchor: "middle",
+    },
+  ];
 }

@@ -13,6 +13,7 @@ import { problemText } from "./problemText.ts";
 import type { NumberedProblem } from "./roomProblems.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { WORDS } from "./words.ts";
+import { pinNotes, tieNotes } from "./workNotes.ts";
 
 /** What is kept together on one page: marks from its own upper left corner, and how much of the page it takes. */
 export interface NoteBlock {
@@ -65,7 +66,7 @@ function line(text: string, x: number, y: number, weight: 400 | 600): Mark {
   return { kind: "text", at: [x, y], text, height: 2.5, weight, ink: "ink", anchor: "start" };
 }
 
-function heading(text: string): NoteBlock {
+export function heading(text: string): NoteBlock {
   const mark: Mark = {
     kind: "text",
     at: [0, 4.6],
@@ -112,7 +113,7 @@ export function problemBlock(
   };
 }
 
-function bullet(text: string, width: number): NoteBlock {
+export function bullet(text: string, width: number): NoteBlock {
   const lines = wrapped(text, width - 3.4, SMALL);
   return {
     marks: [
@@ -128,8 +129,6 @@ function cautions(rings: readonly SheetRing[], context: RibbonContext): readonly
   const words = WORDS[info.language].notes;
   const pieces = parts.faces.flatMap((face) => face.pieces);
   const isHeavy = pieces.some((piece) => isWithinPersonLimit(piece.code, info) === false);
-  const ties = [...parts.ownTies, ...parts.otherTies];
-  const rows = [...new Set(ties.flatMap((tie) => tie.heights))].sort((a, b) => a - b);
   const diagonal = rings[0] === undefined || parts.isOutside ? null : equalDiagonals(rings[0]);
   const signs = [
     ...(pieces.some((piece) => piece.firstOut === true) ? [words.firstOut] : []),
@@ -138,10 +137,11 @@ function cautions(rings: readonly SheetRing[], context: RibbonContext): readonly
   return [
     ...(diagonal === null ? [] : [words.diagonals(diagonal)]),
     words.order,
-    ...(rows.length > 0 ? [words.tieRows(rows)] : []),
+    ...tieNotes(parts, info.language),
+    words.hold,
     ...(info.personLimit === null ? [words.noLimit] : isHeavy ? [words.twoLift(info.personLimit)] : []),
     ...(signs.length > 0 ? [signs.join(" ")] : []),
-    words.hold,
+    ...pinNotes(rings, context),
     words.edges,
     words.strike,
   ];

@@ -60,8 +60,13 @@ export function plainLook(family: Family, code: string, info: SheetInfo): PieceL
 
 function toneOf(piece: FacePiece, info: SheetInfo): Ink {
   if (piece.family !== "wall-panel") return "paper";
-  if (isFiller(piece, info) || piece.zone === true) return TONES.find(([least]) => piece.width >= least)![1];
+  if (isFiller(piece, info) || piece.zone === true) return fillerTone(piece.width);
   return piece.width >= WIDE_PANEL ? "paper" : "tone1";
+}
+
+/** The tone of a filler of that width, mm. */
+export function fillerTone(width: Mm): Ink {
+  return TONES.find(([least]) => width >= least)?.[1] ?? "tone5";
 }
 
 /** The marks of a piece that forms the rectangle `box`; the first of them carries its id. */
@@ -76,6 +81,7 @@ export function pieceMarks(look: PieceLook, box: Box, piece?: string): readonly 
 
 function shapeOf(look: PieceLook, box: Box): readonly Mark[] {
   switch (look.family) {
+    case "slab-panel":
     case "wall-panel":
       return look.isZone ? [rect(box, look.tone, OUTLINE), dots(box)] : [rect(box, look.tone, OUTLINE)];
     case "closure-strip":
@@ -90,6 +96,8 @@ function shapeOf(look: PieceLook, box: Box): readonly Mark[] {
     case "wall-slab-connector":
     case "connector-corner":
       return [rect(box, "band", FINE), level(box, 0.3)];
+    case "shoring-strip":
+      return [rect(box, "band", FINE), level(box, 0.3), level(box, 0.7)];
     case "slab-edge-cap":
     case "cap-corner":
       return [rect(box, "band", FINE), level(box, 0.7), level(box, 0.85)];

@@ -8,6 +8,8 @@ import type {
   FilledRoom,
   Fitting,
   Reveal,
+  Soffit,
+  SoffitPiece,
   TieLine,
   UnitFill,
 } from "../fill/result.ts";
@@ -27,6 +29,10 @@ export interface RoomParts {
   readonly ownTies: readonly TieLine[];
   readonly otherTies: readonly TieLine[];
   readonly fittings: readonly Fitting[];
+  /** That of the room; outside, those of slabs outside the walls. */
+  readonly soffits: readonly Soffit[];
+  /** Pieces of the soffits that stand on no face: connectors are on the sheet with their faces already. */
+  readonly overhead: readonly SoffitPiece[];
 }
 
 /** Farthest an edge may lie from its face, mm: edges follow the settled faces, `from` and `to` the drawn outline. */
@@ -69,6 +75,10 @@ export function roomPartsOf(unit: UnitFill): readonly RoomParts[] {
   const ownerOfEdge = (edge: EdgePiece) =>
     places.find((place) => place.faces.some((face) => isOnFace(face, edge))) ?? last;
   const isOwn = (place: Place, id: string) => (ownFace.get(id) ?? last) === place;
+  const soffitsOf = placeSoffits(unit.soffits, places);
+  const onWalls = new Set(
+    [...unit.faces.flatMap((face) => face.pieces), ...unit.corners].map(({ piece }) => piece),
+  );
   return places
     .map((place) => ({
       ...place,
@@ -77,8 +87,28 @@ export function roomPartsOf(unit: UnitFill): readonly RoomParts[] {
       ownTies: ties.filter((tie) => isOwn(place, tie.faces[0])),
       otherTies: ties.filter((tie) => !isOwn(place, tie.faces[0]) && isOwn(place, tie.faces[1])),
       fittings: fittings.filter((fitting) => isOwn(place, fitting.face)),
+      soffits: soffitsOf.get(place) ?? [],
+      overhead: (soffitsOf.get(place) ?? []).flatMap(({ pieces }) =>
+        pieces.filter(({ piece }) => !onWalls.has(piece)),
+      ),
     }))
-    .filter((parts) => parts.faces.length + parts.reveals.length + parts.edges.length > 0);
+    .filter(
+      (parts) => parts.faces.length + parts.reveals.length + parts.edges.length + parts.soffits.length > 0,
+    );
+}
+
+/** Soffits name their room; of several rooms of one name each takes the next soffit. The others are the outside's. */
+function placeSoffits(
+  soffits: readonly Soffit[],
+  places: readonly Place[],
+): ReadonlyMap<Place, readonly Soffit[]> {
+  const found = new Map<Place, readonly Soffit[]>();
+  for (const soffit of soffits) {
+    const isFree = (place: Place) => !place.isOutside && place.name === soffit.room && !found.has(place);
+    const place = (soffit.isSlab === true ? undefined : places.find(isFree)) ?? places.at(-1)!;
+    found.set(place, [...(found.get(place) ?? []), soffit]);
+  }
+  return found;
 }
 
 /** What a fill lists in any order, left to right and from the floor up, so that equal fills give equal sheets. */

@@ -8,11 +8,13 @@
 //   │ title block                           │
 //   └──────────────────────────────────────┘
 //
-// What one page cannot hold goes on: first the rows of the ribbon, then notes and list.
+// On the back the soffit and the order of striking. What one page cannot hold goes on: first the rows of the ribbon, then
+// the list; notes go on on the back.
 
 import type { FacePiece, UnitFill } from "../fill/result.ts";
+import { type BackPage, backPages } from "./backPages.ts";
 import { listMarks } from "./countList.ts";
-import { type CountRow, countRows } from "./countRows.ts";
+import { type CountRow, countRows, wallRows } from "./countRows.ts";
 import { type SheetRing, sheetRings } from "./faceOrder.ts";
 import { framedSheet } from "./framedSheet.ts";
 import { headerMarks } from "./header.ts";
@@ -30,6 +32,7 @@ import { rowMarks } from "./rowMarks.ts";
 import { type PlacedRow, type PlacedStretch, placeRow } from "./rowPlace.ts";
 import { breakRows } from "./rowPlan.ts";
 import { scaleText } from "./scale.ts";
+import { propNumbers } from "./soffit/bands.ts";
 import type { RibbonContext } from "./stretch.ts";
 import type { Showing } from "./stretchMarks.ts";
 import { WORDS } from "./words.ts";
@@ -40,7 +43,7 @@ interface RoomPages {
   readonly title: string;
   readonly rings: readonly SheetRing[];
   readonly context: RibbonContext;
-  readonly pages: readonly (readonly Mark[])[];
+  readonly pages: readonly BackPage[];
   readonly pieces: number;
   readonly problems: number;
 }
@@ -56,8 +59,8 @@ export function roomSheets(unit: UnitFill, info: SheetInfo): readonly Sheet[] {
   const sheets = rooms.reduce((sum, room) => sum + room.pages.length, 0);
   let number = 0;
   return rooms.flatMap((room, index) =>
-    room.pages.map((marks, page) =>
-      finished(room, marks, { info, unit, index, page, number: ++number, sheets }),
+    room.pages.map((drawn, page) =>
+      finished(room, drawn, { info, unit, index, page, number: ++number, sheets }),
     ),
   );
 }
@@ -73,17 +76,22 @@ function layoutRoom(
   const context = ribbonContext(unit, parts, rings, info);
   const problems = problemsOf(parts, all, unit);
   const rows = countRows(parts, info);
+  const props = propNumbers(unit.soffits);
   const page = roomPage(info.paper);
   const notes = noteBlocks(rings, problems, context, page.notes.width);
   const ribbon = placedRows(rings, context);
   const pages = ribbonPages(ribbon, context, page);
-  lowerPart(pages, { rings, notes, rows, info, page });
+  const rest = lowerPart(pages, { rings, notes, rows: wallRows(parts, info), info, page });
+  const scale = scaleText(context.scale);
   return {
     parts,
     title: parts.isOutside ? words.outside : plainText(parts.name) || words.unnamed,
     rings,
     context,
-    pages: pages.map(({ marks }) => marks),
+    pages: [
+      ...pages.map(({ marks }) => ({ marks, scale })),
+      ...backPages({ parts, rings, context, faces: unit.faces, props, rest }),
+    ],
     pieces: rows
       .filter(({ family, isOwn }) => isOwn && family !== "tie")
       .reduce((sum, row) => sum + row.quantity, 0),
@@ -141,7 +149,7 @@ function showingIn(rows: readonly PlacedRow[]): (piece: FacePiece, at: PlacedStr
   };
 }
 
-/** Key plan, notes and list under the ribbon, or on pages of their own. */
+/** Key plan, notes and list under the ribbon, or on pages of their own; gives back the notes they have no paper for. */
 function lowerPart(
   pages: Page[],
   parts: {
@@ -151,10 +159,10 @@ function lowerPart(
     readonly info: SheetInfo;
     readonly page: RoomPage;
   },
-): void {
+): readonly NoteBlock[] {
   const { left, right, top, bottom, keyPlan, notes: noteColumn, list } = parts.page;
   let { notes, rows } = parts;
-  for (let isFirst = true; isFirst || notes.length + rows.length > 0; isFirst = false) {
+  for (let isFirst = true; isFirst || rows.length > 0; isFirst = false) {
     let page = pages.at(-1)!;
     if (!isFirst || bottom - page.end < LOWER_LEAST) {
       page = { marks: [], end: top };
@@ -181,6 +189,7 @@ function lowerPart(
     notes = noted.rest;
     rows = listed.rest;
   }
+  return notes;
 }
 
 interface Place {
@@ -192,7 +201,7 @@ interface Place {
   readonly sheets: number;
 }
 
-function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet {
+function finished(room: RoomPages, { marks, scale }: BackPage, place: Place): Sheet {
   const { info, unit, index, page, number, sheets } = place;
   const { parts, rings, pages, pieces, title } = room;
   const name = [
@@ -208,7 +217,7 @@ function finished(room: RoomPages, marks: readonly Mark[], place: Place): Sheet 
     title: WORDS[info.language].roomSheet(title, isAllMirrored(info)),
     description: description(room, info),
     paper: info.paper,
-    scale: scaleText(room.context.scale),
+    scale,
     sheet: number,
     sheets,
   };

@@ -19,6 +19,7 @@ import { planAndElevations } from "./panelPlan/sheets.ts";
 import { filePart } from "./plainText.ts";
 import { roomSheets } from "./roomSheet.ts";
 import { settingOutSheets } from "./settingOut/settingOutSheets.ts";
+import { soffitPlanSheets } from "./soffitPlan/sheets.ts";
 
 /** What the sheets of one fill entry in one hand are made from. */
 export interface SheetSource {
@@ -55,6 +56,7 @@ type SheetMaker = (source: SheetSource) => readonly Sheet[];
 const KINDS: readonly (readonly [SheetKind, SheetMaker])[] = [
   ["room", ({ fill, info }) => roomSheets(fill, info)],
   ["elevations", ({ fill, info }) => planAndElevations(fill, info)],
+  ["soffit", (source) => soffitPlanSheets(source)],
   ["setting-out", (source) => settingOutSheets(source)],
   ["bill", ({ fill, info }) => billSheets(fill, info)],
   ["packing", ({ fill, info }) => packingSheets(fill, info)],

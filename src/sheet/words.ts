@@ -45,6 +45,19 @@ interface NoteWords {
   readonly diagonals: (length: Mm) => string;
   readonly order: string;
   readonly tieRows: (rows: readonly Mm[]) => string;
+  /** `lengths`: "100 mm walls: one hundred". */
+  readonly tieLengths: (lengths: string) => string;
+  readonly tieLength: (millimetres: Mm, inWords: string) => string;
+  /** Who puts ties in; 0 = none on that side. */
+  readonly ownTies: (count: number) => string;
+  readonly otherTies: (count: number) => string;
+  readonly bottomRows: (rows: string, count: number) => string;
+  /** `list`: "A 52, B 60". */
+  readonly pins: (list: string) => string;
+  readonly pinsAtEdges: (count: number) => string;
+  readonly pinsOverhead: (count: number) => string;
+  readonly spreaders: (list: string) => string;
+  readonly spreader: (letter: string, width: Mm, height: Mm) => string;
   readonly twoLift: (limit: number) => string;
   readonly noLimit: string;
   readonly zone: string;
@@ -95,6 +108,16 @@ const EN: RoomWords = {
     diagonals: (length) => `Before the first panel, both diagonals ${length}.`,
     order: "Corner, one panel each side, plumb, brace.",
     tieRows: (rows) => `Tie rows ${rows.join(", ")}: bottom row first, none left out.`,
+    tieLengths: (lengths) => `Ties by the wall: ${lengths}.`,
+    tieLength: (millimetres, inWords) => `${millimetres} mm is “${inWords}”`,
+    ownTies: (count) => `Solid ties (${count}): this side stands first and carries them.`,
+    otherTies: (count) => `Open ties (${count}): the neighbour’s side stands first and carries them.`,
+    bottomRows: (rows, count) => `Rows ${rows}: count ${count} ties; a second person signs: ________`,
+    pins: (list) => `Pins with wedges: ${list}.`,
+    pinsAtEdges: (count) => `edges and openings ${count}`,
+    pinsOverhead: (count) => `overhead ${count}`,
+    spreaders: (list) => `Spreaders: ${list}.`,
+    spreader: (letter, width, height) => `${letter} ${width} at height ${height}`,
     twoLift: (limit) => `Double outline: two lift. Single: within the stated limit of ${limit} kg.`,
     noLimit: "No mass for one person is stated: lifts not checked.",
     zone: "Dots: no tie inside.",
@@ -144,6 +167,16 @@ const ES: RoomWords = {
     diagonals: (length) => `Antes del primer panel, ambas diagonales ${length}.`,
     order: "Esquinero, un panel por lado, aplomar, apuntalar.",
     tieRows: (rows) => `Filas de corbatas ${rows.join(", ")}: primero la de abajo, sin omitir ninguna.`,
+    tieLengths: (lengths) => `Corbatas según el muro: ${lengths}.`,
+    tieLength: (millimetres, inWords) => `${millimetres} mm es “${inWords}”`,
+    ownTies: (count) => `Corbatas llenas (${count}): este lado se arma primero y las lleva.`,
+    otherTies: (count) => `Corbatas vacías (${count}): el lado del vecino se arma primero y las lleva.`,
+    bottomRows: (rows, count) => `Filas ${rows}: contar ${count} corbatas; firma otra persona: ________`,
+    pins: (list) => `Pasadores con cuñas: ${list}.`,
+    pinsAtEdges: (count) => `bordes y vanos ${count}`,
+    pinsOverhead: (count) => `arriba ${count}`,
+    spreaders: (list) => `Tensores de vano: ${list}.`,
+    spreader: (letter, width, height) => `${letter} ${width} a ${height} de alto`,
     twoLift: (limit) => `Doble contorno: levantan dos. Simple: dentro del límite indicado de ${limit} kg.`,
     noLimit: "No se indica el peso para una persona: carga sin revisar.",
     zone: "Puntos: sin corbata dentro.",
@@ -193,6 +226,16 @@ const PT: RoomWords = {
     diagonals: (length) => `Antes do 1º painel, as duas diagonais ${length}.`,
     order: "Canto, um painel por lado, aprumar, escorar.",
     tieRows: (rows) => `Linhas de gravatas ${rows.join(", ")}: primeiro a de baixo, sem faltar nenhuma.`,
+    tieLengths: (lengths) => `Gravatas conforme a parede: ${lengths}.`,
+    tieLength: (millimetres, inWords) => `${millimetres} mm é “${inWords}”`,
+    ownTies: (count) => `Gravatas cheias (${count}): este lado é montado primeiro e as leva.`,
+    otherTies: (count) => `Gravatas vazias (${count}): o lado do vizinho é montado primeiro e as leva.`,
+    bottomRows: (rows, count) => `Linhas ${rows}: contar ${count} gravatas; outra pessoa assina: ________`,
+    pins: (list) => `Pinos com cunhas: ${list}.`,
+    pinsAtEdges: (count) => `bordas e vãos ${count}`,
+    pinsOverhead: (count) => `no alto ${count}`,
+    spreaders: (list) => `Travas de vão: ${list}.`,
+    spreader: (letter, width, height) => `${letter} ${width} a ${height} de altura`,
     twoLift: (limit) => `Contorno duplo: levantam dois. Simples: dentro do limite indicado de ${limit} kg.`,
     noLimit: "Não há peso indicado para uma pessoa: carga não verificada.",
     zone: "Pontos: sem gravata dentro.",

@@ -277,6 +277,7 @@ export function oneRoomInfo(members: Partial<SheetInfo> = {}): SheetInfo {
     thickness: { s: 100, e: 100, n: 100, w: 100 },
     personLimit: 25,
     frameDepth: 65,
+    pins: { pitch: 300, holes: { first: 150, pitch: 300 } },
     tieRows: ROWS,
     document: "SK-A-R01",
     date: "2026-02-17",

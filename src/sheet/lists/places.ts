@@ -75,7 +75,10 @@ export function placedPieces(unit: UnitFill, info: SheetInfo): readonly PlacedPi
     addFaces(parts, info, place, add);
     addOthers(parts, place, add);
   });
-  addSoffits(unit, all, outside, add);
+  // When all faces are counted: what hangs on two of them falls to the first.
+  all.forEach((parts, index) => {
+    addSoffits(parts, parts.isOutside ? outside : index, add);
+  });
   return found;
 }
 
@@ -117,18 +120,10 @@ function addOthers(parts: RoomParts, place: number, add: Add): void {
   for (const fitting of parts.fittings) add(fitting, { width: fitting.length ?? 0, height: 0, place });
 }
 
-/** Soffits name their room; of several rooms of one name each takes the next soffit. */
-function addSoffits(unit: UnitFill, all: readonly RoomParts[], outside: number, add: Add): void {
-  const taken = new Set<number>();
-  for (const soffit of unit.soffits) {
-    const free = all.findIndex(
-      (parts, index) => !parts.isOutside && parts.name === soffit.room && !taken.has(index),
-    );
-    if (free >= 0) taken.add(free);
-    const place = free >= 0 ? free : outside;
-    for (const piece of soffit.pieces) add(piece, { ...extent(piece.outline), place });
-    for (const { piece, code } of soffit.props)
-      add({ piece, code, family: "prop" }, { width: 0, height: 0, place });
+function addSoffits(parts: RoomParts, place: number, add: Add): void {
+  for (const { pieces, props } of parts.soffits) {
+    for (const piece of pieces) add(piece, { ...extent(piece.outline), place });
+    for (const { piece, code } of props) add({ piece, code, family: "prop" }, { width: 0, height: 0, place });
   }
 }
 

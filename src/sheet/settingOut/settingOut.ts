@@ -101,6 +101,17 @@ export function settingOutOf(
   };
 }
 
+/** What a place reads from the datum, the place given in the hand of the fill. */
+export function readingOf(
+  fill: Pick<UnitFill, "faces" | "rooms" | "ties">,
+  unit: Pick<Unit, "controlLines">,
+  isMirrored: boolean,
+): (place: Position) => Position {
+  const drawn = setRings(fill, isMirrored).flatMap(({ faces }) => faces);
+  const { at } = datumOf(drawn, unit, isMirrored);
+  return (place) => at(isMirrored ? mirrorPosition(place) : place);
+}
+
 function datumOf(
   faces: readonly SetFace[],
   { controlLines }: Pick<Unit, "controlLines">,

@@ -8,7 +8,7 @@ import { numberText } from "./numberText.ts";
 import type { SettingOut } from "./settingOut.ts";
 import type { SettingOutWords } from "./words.ts";
 
-interface TableColumn {
+export interface TableColumn {
   readonly title: string;
   /** Share of the breadth. */
   readonly width: number;
@@ -69,7 +69,8 @@ export function openingTable({ openings, points }: SettingOut, words: SettingOut
   return table({ heading: words.openings, continued: words.continued, columns, rows });
 }
 
-function table(list: {
+/** A table that may be cut between rows; titles and cells are cut to their column. */
+export function table(list: {
   readonly heading: string;
   readonly continued: string;
   readonly columns: readonly TableColumn[];
