@@ -88,7 +88,7 @@ export const COMMANDS: readonly Command[] = [
   command("command.new-unit", null),
   command("command.things", "Shift+T"),
   command("command.all-widths", "Shift+W"),
-  command("command.soffit", "Shift+S"),
+  command("command.soffit", "G"),
   command("command.theme", "Shift+D"),
   command("command.speak-en", null),
   command("command.speak-es", null),

@@ -10,11 +10,11 @@ const PANEL = [900, 2500] as const;
 
 test("the soffit comes and goes by a key, and a prop tells what it carries", async ({ page }) => {
   await openPage(page);
-  const soffit = page.getByRole("button", { name: "Show or hide the soffit" });
+  const soffit = page.getByRole("button", { name: /^Show or hide the soffit/ });
   const card = page.getByRole("region", { name: "In the soffit" });
   await clickPlan(page, PROP);
   await expect(card).toBeHidden();
-  await page.keyboard.press("Shift+S");
+  await page.keyboard.press("g");
   await expect(soffit).toHaveAttribute("aria-pressed", "true");
   await clickPlan(page, PROP);
   await expect(card.getByRole("heading")).toHaveText("Prop");
@@ -31,14 +31,14 @@ test("the soffit comes and goes by a key, and a prop tells what it carries", asy
   await page.locator(".plan-host").focus();
   await page.keyboard.press("Escape");
   await expect(card).toBeHidden();
-  await page.keyboard.press("Shift+S");
+  await page.keyboard.press("g");
   await expect(soffit).toHaveAttribute("aria-pressed", "false");
 });
 
 test("slab panels lie the other way when asked, and undo lays them back", async ({ page }) => {
   await openPage(page);
   const first = await scores(page);
-  await page.keyboard.press("Shift+S");
+  await page.keyboard.press("g");
   await clickPlan(page, PANEL);
   const card = page.getByRole("region", { name: "In the soffit" });
   const way = card.getByRole("combobox", { name: "Slab panels lie" });
