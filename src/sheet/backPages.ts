@@ -184,7 +184,7 @@ function drawSoffit(soffit: Soffit, bands: readonly Band[], back: Back, page: Ro
     marks: [
       ...headMarks(title, scaleText(scale), [page.left, page.top + 5.6]),
       ...soffitMarks(drawing),
-      ...doorMarks(soffit, rings, view, paper.texts),
+      ...doorMarks(soffit, rings, view, { taken: paper.texts, area }),
       ...labels.marks,
     ],
     scale: scaleText(scale),

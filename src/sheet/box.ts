@@ -41,7 +41,7 @@ export function overlaps(a: Box, b: Box): boolean {
 }
 
 /** Whether `inner` lies wholly in `outer`. */
-function contains(outer: Box, inner: Box): boolean {
+export function contains(outer: Box, inner: Box): boolean {
   return (
     inner.x >= outer.x - NOISE &&
     inner.y >= outer.y - NOISE &&

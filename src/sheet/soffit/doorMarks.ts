@@ -1,7 +1,7 @@
 // How a soffit lies in its room: the letters of the faces round it, a mark at each door.
 
 import type { Soffit } from "../../fill/result.ts";
-import { boxAround, grown } from "../box.ts";
+import { type Box, boxAround, contains, grown } from "../box.ts";
 import type { SheetRing } from "../faceOrder.ts";
 import { textWidth } from "../lettering.ts";
 import type { Mark, Point } from "../mark.ts";
@@ -14,7 +14,7 @@ export function doorMarks(
   soffit: Soffit,
   rings: readonly SheetRing[],
   view: PlanView,
-  taken: Occupied,
+  { taken, area }: { readonly taken: Occupied; readonly area: Box },
 ): readonly Mark[] {
   const ring = rings[0];
   if (soffit.isSlab === true || ring === undefined) return [];
@@ -22,7 +22,7 @@ export function doorMarks(
     const [nx, ny] = intoConcrete(face);
     const doors = face.openings
       .filter(({ sill }) => sill === 0)
-      .map((door): Mark => {
+      .flatMap((door): readonly Mark[] => {
         const [x, y] = view.at(onPlan(face, door.x + door.width / 2, 0));
         const [ox, oy] = [nx, -ny];
         const points: readonly Point[] = [
@@ -30,7 +30,9 @@ export function doorMarks(
           [x + ox * 2.6 - oy * 1.5, y + oy * 2.6 + ox * 1.5],
           [x + ox * 2.6 + oy * 1.5, y + oy * 2.6 - ox * 1.5],
         ];
-        return { kind: "polygon", points, fill: "ink" };
+        // A door may lie off the soffit where the fill is of no real room.
+        const isIn = points.every(([px, py]) => contains(area, { x: px, y: py, width: 0, height: 0 }));
+        return isIn ? [{ kind: "polygon", points, fill: "ink" }] : [];
       });
     const lettering = { height: 3.5, weight: 400 } as const;
     const width = textWidth(letter, lettering);

@@ -77,6 +77,8 @@ export function unplacedText(pieces: readonly Unplaced[]): string {
 
 const STEP = 0.5;
 const FLAG_HEIGHT = 4.6;
+/** Nearer than this two places of one problem share its ring, mm of paper. */
+const RING_REACH = 30;
 
 /** The paper that the soffits of a sheet take before any of them is lettered; labels keep to the area. */
 export function soffitPaper(
@@ -112,8 +114,14 @@ export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitL
       taken.take(grown(box, 0.3));
     }
   };
+  // One ring for places of one problem that lie near each other.
+  const rings: { readonly problem: number; readonly at: Point }[] = [];
   for (const { outline, problem } of soffit.unfilled) {
-    const found = ringAt(boundsOf(outline.map(view.at)), `${problem + 1}`, taken);
+    const box = boundsOf(outline.map(view.at));
+    const at: Point = [box.x + box.width / 2, box.y + box.height / 2];
+    if (rings.some((ring) => ring.problem === problem && distance(ring.at, at) < RING_REACH)) continue;
+    rings.push({ problem, at });
+    const found = ringAt(box, `${problem + 1}`, taken);
     if (found !== null) put(found);
   }
   const whole = new Set<Band>();

@@ -3,7 +3,8 @@
 //   │ 1 │ 2 │ 3 ▲ 4 │ 5 │      From the first-out piece to its two sides, towards the corners. A piece is free when it is
 //   └───┴───┴───┴───┴───┘      the first-out piece, or when one whole side of it touches no piece of the face that still
 //        ◀──     ──▶           stands: a neighbour is out, an opening or the end of the wall is there, or the corner
-//                              beside it has let go, the face behind that corner being clear. Nothing stands on it.
+//                              beside it has let go, the face behind that corner being clear. Nothing stands on it. The
+//                              ring at the head lies on what it stands on, and holds nothing beside it.
 
 import type { FacePiece, FilledFace } from "../../fill/result.ts";
 import type { Mm } from "../../units.ts";
@@ -21,7 +22,7 @@ interface Standing extends Pick<FacePiece, "x" | "z" | "width" | "height"> {
 }
 
 /** The panels of a face: corners and the ring at the head of the wall come later. */
-function panelsOf(face: FilledFace): readonly FacePiece[] {
+export function panelsOf(face: FilledFace): readonly FacePiece[] {
   return face.pieces.filter(({ family }) => !isHeadPiece(family) && !isCornerPiece(family));
 }
 

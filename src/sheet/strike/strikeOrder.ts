@@ -11,7 +11,7 @@ import type { SheetFace, SheetRing } from "../faceOrder.ts";
 import { isHeadPiece } from "../pieceKind.ts";
 import type { RoomParts } from "../roomParts.ts";
 import { type Band, edgesOf, isLaid } from "../soffit/bands.ts";
-import { type FaceOut, faceOut } from "./faceOut.ts";
+import { type FaceOut, faceOut, panelsOf } from "./faceOut.ts";
 
 export type StrikeStep =
   | { readonly kind: "fittings" }
@@ -85,8 +85,9 @@ export function strikeSteps(
 function faceSteps(rings: readonly SheetRing[]): readonly StrikeStep[] {
   const steps: StrikeStep[] = [];
   for (const ring of rings) {
-    const left = new Set([...ring.faces].sort((a, b) => b.rank - a.rank));
-    const cleared = new Set<SheetFace>();
+    // A face of corners alone is clear from the first.
+    const cleared = new Set(ring.faces.filter(({ face }) => panelsOf(face).length === 0));
+    const left = new Set(ring.faces.filter((face) => !cleared.has(face)).sort((a, b) => b.rank - a.rank));
     while (left.size > 0) {
       const ways = [...left].map((sheetFace) => ({
         sheetFace,
@@ -96,7 +97,7 @@ function faceSteps(rings: readonly SheetRing[]): readonly StrikeStep[] {
       const best = ways.reduce((a, b) => (order[b.out.start] < order[a.out.start] ? b : a));
       left.delete(best.sheetFace);
       cleared.add(best.sheetFace);
-      if (best.out.pieces.length > 0) steps.push({ kind: "face", face: best.sheetFace, ...best.out });
+      steps.push({ kind: "face", face: best.sheetFace, ...best.out });
     }
   }
   return steps;
