@@ -13,19 +13,21 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   geom: ["units"],
   kit: ["units", "json"],
   plan: ["units", "json", "geom"],
-  fill: ["units", "geom", "plan", "kit"],
+  solver: [],
+  fill: ["units", "geom", "plan", "kit", "solver"],
   check: ["units"],
   assess: ["units", "json", "geom", "plan", "kit", "fill", "check"],
   exchange: ["units", "json", "geom", "plan", "kit", "fill"],
   sheet: ["units", "geom", "plan", "kit", "fill", "check", "assess"],
-  editor: ["units", "json", "geom", "plan", "kit", "fill", "check", "assess", "exchange", "sheet"],
-  cli: ["units", "json", "geom", "plan", "kit", "fill", "check", "assess", "exchange", "sheet"],
+  editor: ["units", "json", "geom", "plan", "kit", "solver", "fill", "check", "assess", "exchange", "sheet"],
+  cli: ["units", "json", "geom", "plan", "kit", "solver", "fill", "check", "assess", "exchange", "sheet"],
   main: ["editor"],
 };
 
 /** Packages that belong to one folder. Others may be imported by no core folder at all. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   geom: ["clipper2-wasm"],
+  solver: ["highs"],
   sheet: ["uqr", "fflate"],
   editor: [
     "react",

@@ -26,6 +26,8 @@ export interface Made {
 
 export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
+  /** @param seconds - when to stop; null: when the work allowed is done */
+  readonly optimise: (project: Project, kit: Kit, seconds: number | null) => Promise<FillDocument>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
   /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */

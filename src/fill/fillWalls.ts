@@ -32,7 +32,7 @@ import { type Settled, type SettledFace, settle } from "./settled.ts";
 import { settledEnds } from "./settledEnds.ts";
 import { checkSite } from "./siteChecks.ts";
 import type { SoffitsInput } from "./soffit/placeSoffits.ts";
-import { solveStretches } from "./solve.ts";
+import { type ChooseCover, solveStretches } from "./solve.ts";
 import { checkStaggered } from "./staggered.ts";
 import { layOut, type Stretch } from "./stretches.ts";
 import { checkTieRows, checkTieSpacing } from "./tieSpacing.ts";
@@ -46,6 +46,8 @@ export interface FillInput {
   /** What ids begin with: the unit's id, and "@2" for its second storey. */
   readonly prefix: string;
   readonly fillers: FillerPlace;
+  /** Decides the free intervals that no pin holds; each is covered best by itself where this is not given. */
+  readonly choose?: ChooseCover;
 }
 
 /** A fill with what the next storey of thinking needs: drawings and soffits stand on the drafts. */
@@ -121,7 +123,7 @@ interface Stage {
 }
 
 function solveFaces(
-  { unit, kit, fillers, prefix }: FillInput,
+  { unit, kit, fillers, prefix, choose }: FillInput,
   stage: Stage & { formed: readonly FormedFace[]; profiles: readonly Profile[] },
 ) {
   const { outline, formed, profiles, settled, leg, log } = stage;
@@ -148,6 +150,7 @@ function solveFaces(
     pins: placePins(unit, settled),
     tolerance: tieTolerance(kit),
     fillers,
+    ...(choose !== undefined && { choose }),
     faceId,
     log,
   });

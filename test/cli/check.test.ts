@@ -14,6 +14,7 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     readProject: () => ({ status: "ok", value: project, warnings: ["colour: not known."] }),
     readKit: () => ({ status: "ok", value: demoKit, warnings: [] }),
     fill: () => Promise.resolve(fill),
+    optimise: () => Promise.resolve(fill),
     sheets: () => Promise.resolve([]),
     tables: () => [],
     fonts: () => Promise.reject(new Error("no font is asked for")),

@@ -25,6 +25,7 @@ function core(fill: FillDocument, members: Partial<FillTools> = {}): FillTools {
         : { status: "ok", value: { kit: "demo", loads: {} } as unknown as Project, warnings: [] },
     readKit: () => ({ status: "ok", value: kit, warnings: [] }),
     fill: () => Promise.resolve(fill),
+    optimise: () => Promise.resolve(fill),
     fonts: () => Promise.reject(new Error("no font is asked for")),
     tables: () => [{ name: "bill.csv", text: "" }],
     sheets: () => Promise.resolve([{ name: "a", sheets: ["A Kitchen", "A kitchen", "../../A"].map(sheet) }]),
