@@ -5,11 +5,11 @@
 // units in the fifteenth digit.
 
 /** ln 2, whose first part has so few digits that a whole multiple of it up to a thousand is exact, and the rest. */
-const LN2_HIGH = 0.69314718036912381649;
+const LN2_HIGH = 0.6931471803691238;
 const LN2_LOW = 1.9082149292705877e-10;
-const LN2 = 0.6931471805599453;
-const LN10 = 2.302585092994046;
-const SQRT_HALF = 0.7071067811865476;
+const LN2 = Math.LN2;
+const LN10 = Math.LN10;
+const SQRT_HALF = Math.SQRT1_2;
 
 /** Beyond these an exponential is no useful figure for a check. */
 const GREATEST_EXPONENT = 700;
