@@ -9,7 +9,13 @@ import {
   aci347Equation,
   aci347Greatest,
 } from "./aci347Branches.ts";
-import { aci347Chemistry, aci347WeightPcf, type Cement, DENSITY_PCF } from "./aci347Coefficients.ts";
+import {
+  ACI347_COEFFICIENTS_SOURCE,
+  aci347Chemistry,
+  aci347WeightPcf,
+  type Cement,
+  DENSITY_PCF,
+} from "./aci347Coefficients.ts";
 import { type Answer, computed, type Refusal, refusalOf } from "./range.ts";
 import type { RateLimit } from "./rateLimit.ts";
 
@@ -52,6 +58,10 @@ const HEIGHT = { input: "height of the placing", least: 0.2, greatest: 33, unit:
 const SLUMP = { input: "slump", least: 0, greatest: 12, unit: "in" } as const;
 const DEPTH = { input: "depth of vibration", least: 0, greatest: 33, unit: "ft" } as const;
 const ALLOWABLE = { input: "allowable pressure", least: 20, greatest: 10_000, unit: "psf" } as const;
+
+export const ACI347_PSF_SOURCE =
+  "ACI 347-04 / 347R-14, inch-pound: equations in Univ. of Florida BCN4423C, week 7; their ranges in M. K. Hurd, " +
+  `"Use updated wall pressure formulas", concreteconstruction.net; ${ACI347_COEFFICIENTS_SOURCE}`;
 
 /**
  * Pressure on a wall or column form, psf. Full liquid head without coefficients where a wall rises faster than 15 ft/h,
