@@ -15,6 +15,7 @@ import type { Loads } from "../plan/loads.ts";
 import type { Project } from "../plan/project.ts";
 import type { Check, CheckDocument, CheckStatus } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
+import { LIFT_ASSUMPTIONS, liftChecks, twoPersonPieces } from "./liftChecks.ts";
 import { PANEL_ASSUMPTIONS, panelChecks, pressureTable } from "./panelChecks.ts";
 import { PROP_ASSUMPTIONS, propChecks } from "./propChecks.ts";
 import { TIE_ASSUMPTIONS, tieChecks } from "./tieChecks.ts";
@@ -29,6 +30,7 @@ const KINDS: readonly Kind[] = [
   { checks: panelChecks, assumptions: PANEL_ASSUMPTIONS },
   { checks: tieChecks, assumptions: TIE_ASSUMPTIONS },
   { checks: propChecks, assumptions: PROP_ASSUMPTIONS },
+  { checks: liftChecks, assumptions: LIFT_ASSUMPTIONS },
 ];
 
 export interface Assessed {
@@ -76,7 +78,7 @@ export function assessFill(given: Assessed): CheckDocument {
       notApplicable: count("not-applicable"),
     },
     pressure: entries.map(pressureTable).filter((table) => table !== null),
-    twoPersons: [],
+    twoPersons: entries.flatMap(twoPersonPieces),
     striking: [],
     shoring: [],
     checks,
