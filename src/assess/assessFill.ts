@@ -18,6 +18,7 @@ import type { CheckedEntry } from "./entry.ts";
 import { LIFT_ASSUMPTIONS, liftChecks, twoPersonPieces } from "./liftChecks.ts";
 import { PANEL_ASSUMPTIONS, panelChecks, pressureTable } from "./panelChecks.ts";
 import { PROP_ASSUMPTIONS, propChecks } from "./propChecks.ts";
+import { STRIKING_ASSUMPTIONS, strikingChecks, strikingRows } from "./strikingChecks.ts";
 import { TIE_ASSUMPTIONS, tieChecks } from "./tieChecks.ts";
 
 interface Kind {
@@ -31,6 +32,7 @@ const KINDS: readonly Kind[] = [
   { checks: tieChecks, assumptions: TIE_ASSUMPTIONS },
   { checks: propChecks, assumptions: PROP_ASSUMPTIONS },
   { checks: liftChecks, assumptions: LIFT_ASSUMPTIONS },
+  { checks: strikingChecks, assumptions: STRIKING_ASSUMPTIONS },
 ];
 
 export interface Assessed {
@@ -79,7 +81,7 @@ export function assessFill(given: Assessed): CheckDocument {
     },
     pressure: entries.map(pressureTable).filter((table) => table !== null),
     twoPersons: entries.flatMap(twoPersonPieces),
-    striking: [],
+    striking: entries.flatMap(strikingRows),
     shoring: [],
     checks,
   };

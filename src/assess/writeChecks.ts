@@ -79,6 +79,7 @@ function concreteEntry(concrete: Concrete) {
     cubeStrength: figure(concrete.cubeStrength),
     cementClass: concrete.cementClass,
     strikeAt: figure(concrete.strikeAt),
+    measuredStrength: figure(concrete.measuredStrength),
     log: concrete.log.map((reading) => reading.map(roundSignificant)),
     datum: figure(concrete.datum),
     strikingLoad: figure(concrete.strikingLoad),

@@ -60,6 +60,8 @@ export interface Concrete {
   readonly cementClass: "S" | "N" | "R" | null;
   /** When slab panels are to come down, hours after placing; props stay. */
   readonly strikeAt: Hour | null;
+  /** Measured then, by cubes where `cubeStrength` is given, else by cylinders, cured as the slab. */
+  readonly measuredStrength: MegaPascal | null;
   /** Readings of the slab's own coldest point, by time. */
   readonly log: readonly Reading[];
   /** Temperature at which concrete gains nothing. */
@@ -121,6 +123,7 @@ const shape = {
   cubeStrength: optional(strength, null),
   cementClass: optional(oneOf("S", "N", "R"), null),
   strikeAt: optional(number({ least: 0.5, greatest: 2000, unit: "h" }), null),
+  measuredStrength: optional(number({ least: 0, greatest: 120, unit: "MPa" }), null),
   log: optional(log, []),
   datum: optional(number({ least: -12, greatest: 5, unit: "°C" }), 0),
   strikingLoad: optional(number({ least: 0, greatest: 20, unit: "kPa" }), STRIKING_LOAD),
