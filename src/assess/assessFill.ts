@@ -18,6 +18,7 @@ import type { CheckedEntry } from "./entry.ts";
 import { LIFT_ASSUMPTIONS, liftChecks, twoPersonPieces } from "./liftChecks.ts";
 import { PANEL_ASSUMPTIONS, panelChecks, pressureTable } from "./panelChecks.ts";
 import { PROP_ASSUMPTIONS, propChecks } from "./propChecks.ts";
+import { SHORING_ASSUMPTIONS, shoringChecks, shoringRows } from "./shoringChecks.ts";
 import { STRIKING_ASSUMPTIONS, strikingChecks, strikingRows } from "./strikingChecks.ts";
 import { TIE_ASSUMPTIONS, tieChecks } from "./tieChecks.ts";
 
@@ -33,6 +34,7 @@ const KINDS: readonly Kind[] = [
   { checks: propChecks, assumptions: PROP_ASSUMPTIONS },
   { checks: liftChecks, assumptions: LIFT_ASSUMPTIONS },
   { checks: strikingChecks, assumptions: STRIKING_ASSUMPTIONS },
+  { checks: shoringChecks, assumptions: SHORING_ASSUMPTIONS },
 ];
 
 export interface Assessed {
@@ -82,7 +84,7 @@ export function assessFill(given: Assessed): CheckDocument {
     pressure: entries.map(pressureTable).filter((table) => table !== null),
     twoPersons: entries.flatMap(twoPersonPieces),
     striking: entries.flatMap(strikingRows),
-    shoring: [],
+    shoring: shoringRows(loads),
     checks,
   };
 }

@@ -4,6 +4,7 @@
 // the order in which a check put its members. The layout is that of JSON.stringify with two spaces.
 
 import type { Concrete } from "../plan/concrete.ts";
+import type { Shoring } from "../plan/loads.ts";
 import { roundSignificant, roundTo } from "../units.ts";
 import type { Check, CheckDocument, CheckPlace, StrikingRow } from "./checkDocument.ts";
 
@@ -28,6 +29,7 @@ export function writeCheckDocument(document: CheckDocument): string {
       motorisedCarts: loads.motorisedCarts,
       continuity: roundSignificant(loads.continuity),
       propStrength: loads.propStrength,
+      shoring: loads.shoring === null ? null : shoringEntry(loads.shoring),
     },
     defaults: document.defaults,
     concrete: concreteEntry(concrete),
@@ -85,6 +87,10 @@ function concreteEntry(concrete: Concrete) {
     strikingLoad: figure(concrete.strikingLoad),
     serviceLoad: figure(concrete.serviceLoad),
   };
+}
+
+function shoringEntry({ shores, reshores, first, storeys }: Shoring) {
+  return { shores, reshores, first, storeys };
 }
 
 function strikingEntry({ unit, room, rule, part, hours, strength, source, note }: StrikingRow) {

@@ -81,7 +81,7 @@ describe("strength gain", () => {
         const [young, old] = [Math.min(a, b), Math.max(a, b)];
         const of = (days: number) => value(eurocodeGain(days, kind as "S"));
         expect(of(old)).toBeGreaterThanOrEqual(of(young) - 1e-14); // the last bits of a power
-        expect(value(aci209Gain(old, "I"))).toBeGreaterThanOrEqual(value(aci209Gain(young, "I")));
+        expect(value(aci209Gain(old, "I"))).toBeGreaterThanOrEqual(value(aci209Gain(young, "I")) - 1e-14);
         expect(of(value(eurocodeAgeFor(part, kind as "S")))).toBeCloseTo(part, 9);
       }),
       { seed: 742 },
