@@ -19,8 +19,11 @@ import { LIFT_ASSUMPTIONS, liftChecks, twoPersonPieces } from "./liftChecks.ts";
 import { PANEL_ASSUMPTIONS, panelChecks, pressureTable } from "./panelChecks.ts";
 import { PROP_ASSUMPTIONS, propChecks } from "./propChecks.ts";
 import { SHORING_ASSUMPTIONS, shoringChecks, shoringRows } from "./shoringChecks.ts";
+import { SPACING_ASSUMPTIONS, spacingChecks } from "./spacingChecks.ts";
 import { STRIKING_ASSUMPTIONS, strikingChecks, strikingRows } from "./strikingChecks.ts";
+import { THRUST_ASSUMPTIONS, thrustChecks } from "./thrustChecks.ts";
 import { TIE_ASSUMPTIONS, tieChecks } from "./tieChecks.ts";
+import { WHOLE_ASSUMPTIONS, wholeChecks } from "./wholeChecks.ts";
 
 interface Kind {
   readonly checks: (entry: CheckedEntry) => readonly Check[];
@@ -31,10 +34,13 @@ interface Kind {
 const KINDS: readonly Kind[] = [
   { checks: panelChecks, assumptions: PANEL_ASSUMPTIONS },
   { checks: tieChecks, assumptions: TIE_ASSUMPTIONS },
+  { checks: thrustChecks, assumptions: THRUST_ASSUMPTIONS },
+  { checks: spacingChecks, assumptions: SPACING_ASSUMPTIONS },
   { checks: propChecks, assumptions: PROP_ASSUMPTIONS },
   { checks: liftChecks, assumptions: LIFT_ASSUMPTIONS },
   { checks: strikingChecks, assumptions: STRIKING_ASSUMPTIONS },
   { checks: shoringChecks, assumptions: SHORING_ASSUMPTIONS },
+  { checks: wholeChecks, assumptions: WHOLE_ASSUMPTIONS },
 ];
 
 export interface Assessed {

@@ -15,7 +15,7 @@ export function checkSummary(document: CheckDocument, fillErrors: number): strin
     `${project === "" ? "Checks" : project}: ${countText(document)}`,
     loadsText(document),
     ...mostUsed(checks),
-    ...shortened(over.map((check) => `Over the stated limit: ${placeText(check)}: ${figuresText(check)}.`)),
+    ...shortened(over.map((check) => `Over the stated limit: ${placeText(check)}: ${overText(check)}.`)),
     ...shortened(openLines(open)),
     ...(fillErrors > 0 ? [`The fill has ${plural(fillErrors, "error")}; "fill" lists them.`] : []),
     "The checks take for granted:",
@@ -68,6 +68,13 @@ function openLines(open: readonly Check[]): readonly string[] {
     if (group.length === 1) return `Not checked: ${placeText(most)}: ${most.reason ?? ""}.`;
     return `Not checked: ${group.length} of ${most.kind}, most at ${placeText(most)}${value}: ${most.reason ?? ""}.`;
   });
+}
+
+// What has no limit to be a part of is told by its reason: a count of faults, a rate that no method gives.
+function overText(check: Check): string {
+  if (check.utilisation !== null) return `${check.kind} ${figuresText(check)}`;
+  const value = check.value === null ? "" : ` ${roundSignificant(check.value)} ${check.unit}`;
+  return `${check.kind}${value}: ${check.reason ?? check.formula}`;
 }
 
 function figuresText({ value, limit, utilisation, unit }: Check): string {
