@@ -63,7 +63,7 @@ describe("check", () => {
     expect(ran.code).toBe(1);
     // 23 kPa · 1.44 m² · 1.5 = 49.68 kN
     expect(ran.err).toContain(
-      "Over the stated limit: unit A, room Bath, Prop2000-3500 at (1000, 1000): 49.68 kN of 25.0421 kN (198.4 %).",
+      "Over the stated limit: unit A, room Bath, Prop2000-3500 at (1000, 1000): prop-load 49.68 kN of 25.0421 kN (198.4 %).",
     );
     expect(JSON.parse(ran.out).totals).toMatchObject({ within: 1, over: 1 });
   });
