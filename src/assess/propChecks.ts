@@ -24,8 +24,11 @@ export const PROP_ASSUMPTIONS: readonly string[] = [
   "Props stand plumb and take vertical load alone; horizontal load and bracing are not checked here.",
 ];
 
+/** What the checks of props see: nothing of the concrete on the walls. */
+type ProppedEntry = Omit<CheckedEntry, "concrete">;
+
 /** The checks of one entry of the fill, soffit by soffit in the order of the fill. */
-export function propChecks(entry: CheckedEntry): readonly Check[] {
+export function propChecks(entry: ProppedEntry): readonly Check[] {
   const props = new Map<string, Prop>(piecesOf(entry.kit, "prop").map((prop) => [prop.code, prop]));
   return entry.fill.soffits.flatMap((soffit) => {
     const extension = soffit.height;
@@ -42,7 +45,7 @@ interface Case {
   readonly kind: Prop | null;
 }
 
-function propCheck(entry: CheckedEntry, { soffit, prop, extension, kind }: Case): Check {
+function propCheck(entry: ProppedEntry, { soffit, prop, extension, kind }: Case): Check {
   const { loads, storey } = entry;
   const slab = slabLoadWords(loads, storey.slab);
   const byClass = kind?.class ?? null;

@@ -20,6 +20,7 @@ import {
 import { fillUnit } from "../../src/fill/fillUnit.ts";
 import { loadUnion } from "../../src/geom/union.ts";
 import type { Kit } from "../../src/kit/kit.ts";
+import { readConcrete } from "../../src/plan/concrete.ts";
 import { listed, type PlanDocument } from "../../src/plan/document.ts";
 import { withEdits } from "../../src/plan/editCopy.ts";
 import { readLoads } from "../../src/plan/loads.ts";
@@ -188,7 +189,17 @@ describe("the check of a prop", () => {
       } as const),
       units: [{ ...sample.live.fill, pours: [] }],
     };
-    const given = { project: { name, storey }, kit: sample.live.kit, fill, loads: read.loads, defaults: [] };
+    const concrete = readConcrete({});
+    if (concrete.status === "invalid") throw new Error("concrete");
+    const given = {
+      project: { name, storey },
+      kit: sample.live.kit,
+      fill,
+      loads: read.loads,
+      defaults: [],
+      concrete: concrete.concrete,
+      concreteDefaults: [],
+    };
     const all = assessFill(given).checks;
     fc.assert(
       fc.property(fc.constantFrom(...props), (prop) => {
