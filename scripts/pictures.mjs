@@ -76,7 +76,7 @@ async function picturePage() {
 }
 
 async function pictureSheets(page) {
-  await page.keyboard.press("Shift+S");
+  await page.keyboard.press("Control+P");
   // All sheets are there when they can be printed.
   await page.locator(".sheets-acts .strong[aria-disabled=false]").waitFor();
   await page.getByRole("treeitem").filter({ hasText: "Setting-out" }).nth(1).locator("span").last().click();

@@ -82,7 +82,7 @@ export const COMMANDS: readonly Command[] = [
   command("command.nudge", "T", "face-shown"),
   command("command.elevation", "E"),
   command("command.because", "Q", "face-shown"),
-  command("command.sheets", "Shift+S"),
+  command("command.sheets", "Ctrl+P"),
   command("command.kit", "Shift+K"),
   command("command.problems", "Shift+P"),
   command("command.new-unit", null),
