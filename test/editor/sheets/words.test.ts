@@ -7,6 +7,7 @@ import { sayPhrase, speechOf } from "../../../src/editor/words/say.ts";
 import { FRAME_WORDS } from "../../../src/sheet/frameWords.ts";
 import { LIST_WORDS } from "../../../src/sheet/lists/words.ts";
 import { PANEL_PLAN_WORDS } from "../../../src/sheet/panelPlan/words.ts";
+import { SOFFIT_PLAN_WORDS } from "../../../src/sheet/soffitPlan/words.ts";
 import { textsOf } from "../../support/spokenTexts.ts";
 
 const { en } = SHEETS_VIEW_WORDS;
@@ -41,6 +42,7 @@ describe.each(["en", "es", "pt"] as const)("a kind of sheet in %s", (language) =
     for (const kind of ["bill", "packing", "accessories"] as const) {
       expect(words[`kind.${kind}`]).toBe(LIST_WORDS[language][kind]);
     }
+    expect(words["kind.soffit"]).toBe(SOFFIT_PLAN_WORDS[language].title);
     expect(words["kind.elevations"]).toMatch(new RegExp(`^${PANEL_PLAN_WORDS[language].title}`));
   });
 });
