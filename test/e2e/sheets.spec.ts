@@ -17,6 +17,9 @@ import { fileTitle, sheetSets } from "../../src/sheet/sheetSet.ts";
 import { sheetToSvg } from "../../src/sheet/svg.ts";
 import { openPage } from "./planPage.ts";
 
+// All sheets of a project are made several times over, in the page and beside it.
+test.describe.configure({ timeout: 150_000 });
+
 const SAMPLE = "samples/two-bedroom.json";
 const DATE = "2026-03-04";
 const read = readProject(readFileSync(SAMPLE, "utf8"));
