@@ -148,8 +148,14 @@ describe("the count", () => {
 describe("the drawing", () => {
   const sheets = roomSheets(unit, info);
 
-  it("has one sheet for the room", () => {
-    expect(sheets.map(({ name }) => name)).toEqual(["a-01-bedroom-2", "a-02-outside-p1", "a-02-outside-p2"]);
+  it("has one sheet for the room, front and back", () => {
+    expect(sheets.map(({ name }) => name)).toEqual([
+      "a-01-bedroom-2-p1",
+      "a-01-bedroom-2-p2",
+      "a-02-outside-p1",
+      "a-02-outside-p2",
+      "a-02-outside-p3",
+    ]);
   });
 
   it.each([

@@ -10,9 +10,8 @@ import type { Soffit, SoffitPiece } from "../../fill/result.ts";
 import type { Position } from "../../plan/project.ts";
 import { type Box, boxAround, grown } from "../box.ts";
 import { distance } from "../faceRing.ts";
-import { flagMarks, ringLettering, ringMarks, ringRadius } from "../label.ts";
 import { type Lettering, textBox, textWidth } from "../lettering.ts";
-import type { LetterHeight, Mark, Point, TextMark } from "../mark.ts";
+import type { LetterHeight, Mark, Point } from "../mark.ts";
 import { type Occupied, occupied } from "../occupied.ts";
 import { OUTLINE } from "../pieceMark.ts";
 import type { PlanView } from "../planView.ts";
@@ -20,6 +19,7 @@ import { rangesText } from "../ranges.ts";
 import { type Band, isLaid } from "./bands.ts";
 import { endsOf, heldEnds } from "./heldEnds.ts";
 import { sidesOf } from "./overheadPiece.ts";
+import { boundsOf, flagLabel, propLabel, ringAt } from "./placeLabel.ts";
 import {
   isNotchAside,
   layingWay,
@@ -76,7 +76,7 @@ export function unplacedText(pieces: readonly Unplaced[]): string {
 }
 
 const STEP = 0.5;
-const FLAG_HEIGHT = 4.6;
+
 /** Nearer than this two places of one problem share its ring, mm of paper. */
 const RING_REACH = 30;
 
@@ -168,13 +168,6 @@ export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitL
 function sizeOf({ outline }: SoffitPiece): string {
   const { short, long } = sidesOf(outline);
   return `${short} × ${long}`;
-}
-
-export function boundsOf(points: readonly Point[]): Box {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
 /** What a piece can hold: its rectangle, or the square inside one that lies aslant. */
@@ -272,94 +265,6 @@ function stripWay(at: Position, { pieces }: Soffit): Point {
   const [a, b] = [ends?.[0], ends?.[1]];
   if (a === undefined || b === undefined) return [1, 0];
   return Math.abs(b[0] - a[0]) >= Math.abs(b[1] - a[1]) ? [1, 0] : [0, -1];
-}
-
-/** On the strip beside the circle, like a tag; else wherever there is paper. */
-function propLabel(
-  text: string,
-  [x, y]: Point,
-  { radius, way }: { readonly radius: number; readonly way: Point },
-  taken: Occupied,
-): readonly Mark[] | null {
-  const lettering = { height: 2.5, weight: 400 } as const;
-  const width = textWidth(text, lettering);
-  const [dx, dy] = [radius + 0.6 + width / 2, radius + 0.6 + lettering.height / 2];
-  const onStrip: readonly Point[] = [
-    [x + way[0] * dx, y + way[1] * dy],
-    [x - way[0] * dx, y - way[1] * dy],
-  ];
-  const aside: readonly Point[] = [
-    [x + dx, y - dy],
-    [x - dx, y - dy],
-    [x + dx, y + dy],
-    [x - dx, y + dy],
-  ];
-  const free = [...onStrip, ...aside].find((at) =>
-    taken.isFree(boxAround(at[0], at[1], width, lettering.height)),
-  );
-  if (free === undefined) return null;
-  const at: Point = [free[0], free[1] + lettering.height / 2];
-  return [
-    { kind: "rect", box: boxAround(free[0], free[1], width + 0.3, lettering.height + 0.4), fill: "paper" },
-    { kind: "text", at, text, ...lettering, ink: "ink", anchor: "middle" },
-  ];
-}
-
-function flagLabel(text: string, at: Point, taken: Occupied): readonly Mark[] | null {
-  const width = textWidth(text, { height: 3.5, weight: 700 }) + 1.4;
-  const box = freeNear(at, { width, height: FLAG_HEIGHT }, 14, taken);
-  return box === null ? null : flagMarks(text, box, at);
-}
-
-function ringAt(box: Box, text: string, taken: Occupied): readonly Mark[] | null {
-  const radius = ringRadius({ text });
-  const place = freeNear(
-    [box.x + box.width / 2, box.y + box.height / 2],
-    { width: 2 * radius + 0.8, height: 2 * radius + 0.8 },
-    16,
-    taken,
-  );
-  if (place === null) return null;
-  const [x, y] = [place.x + place.width / 2, place.y + place.height / 2];
-  const lettering = ringLettering({ text });
-  const mark: TextMark = {
-    kind: "text",
-    at: [x, y + lettering.height / 2],
-    text,
-    ...lettering,
-    ink: "ink",
-    anchor: "middle",
-  };
-  taken.take(place);
-  return [...ringMarks(x, y, radius), mark];
-}
-
-/** The free place nearest to the wish; of equal ones the upper, then the left. */
-export function freeNear(
-  [x, y]: Point,
-  size: Pick<Box, "width" | "height">,
-  reach: number,
-  taken: Occupied,
-): Box | null {
-  const steps = Math.floor(reach / STEP);
-  for (let ring = 0; ring <= steps; ring++) {
-    for (const [dx, dy] of square(ring)) {
-      const box = boxAround(x + dx * STEP, y + dy * STEP, size.width, size.height);
-      if (taken.isFree(box)) return box;
-    }
-  }
-  return null;
-}
-
-/** Offsets on the edge of a square, nearest to its middle first. */
-function square(ring: number): readonly Point[] {
-  if (ring === 0) return [[0, 0]];
-  const offsets: Point[] = [];
-  for (let k = -ring; k <= ring; k++) offsets.push([k, -ring], [k, ring]);
-  for (let k = -ring + 1; k < ring; k++) offsets.push([-ring, k], [ring, k]);
-  return offsets.sort(
-    (a, b) => a[0] * a[0] + a[1] * a[1] - b[0] * b[0] - b[1] * b[1] || a[1] - b[1] || a[0] - b[0],
-  );
 }
 
 /** Before the side where the band begins, over its middle; null where pieces or letters are in the way. */

@@ -18,14 +18,8 @@ import { scaleText } from "../scale.ts";
 import { type Block, type Column, flow, noteBlock } from "../settingOut/block.ts";
 import { readingOf } from "../settingOut/settingOut.ts";
 import { bandsOf, propNumbers } from "../soffit/bands.ts";
-import {
-  boundsOf,
-  freeNear,
-  type SoffitPaper,
-  soffitLabels,
-  soffitPaper,
-  unplacedText,
-} from "../soffit/soffitLabels.ts";
+import { boundsOf, freeNear } from "../soffit/placeLabel.ts";
+import { type SoffitPaper, soffitLabels, soffitPaper, unplacedText } from "../soffit/soffitLabels.ts";
 import { type SoffitDrawing, soffitMarks } from "../soffit/soffitMarks.ts";
 import { WORDS } from "../words.ts";
 import { madeBlock, openBlock, staysBlock } from "./lists.ts";

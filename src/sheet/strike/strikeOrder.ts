@@ -11,7 +11,7 @@ import type { SheetFace, SheetRing } from "../faceOrder.ts";
 import { isHeadPiece } from "../pieceKind.ts";
 import type { RoomParts } from "../roomParts.ts";
 import { type Band, edgesOf, isLaid } from "../soffit/bands.ts";
-import { type FaceOut, faceOut, panelsOf } from "./faceOut.ts";
+import { type FaceOut, faceOut, panelsOf, startOf } from "./faceOut.ts";
 
 export type StrikeStep =
   | { readonly kind: "fittings" }
@@ -89,15 +89,13 @@ function faceSteps(rings: readonly SheetRing[]): readonly StrikeStep[] {
     const cleared = new Set(ring.faces.filter(({ face }) => panelsOf(face).length === 0));
     const left = new Set(ring.faces.filter((face) => !cleared.has(face)).sort((a, b) => b.rank - a.rank));
     while (left.size > 0) {
-      const ways = [...left].map((sheetFace) => ({
-        sheetFace,
-        out: faceOut(sheetFace.face, easedCorners(cleared), leadOf(sheetFace)),
-      }));
+      const eased = easedCorners(cleared);
       const order = { "first-out": 0, free: 1, forced: 2 };
-      const best = ways.reduce((a, b) => (order[b.out.start] < order[a.out.start] ? b : a));
-      left.delete(best.sheetFace);
-      cleared.add(best.sheetFace);
-      steps.push({ kind: "face", face: best.sheetFace, ...best.out });
+      const ranks = [...left].map((face) => ({ face, rank: order[startOf(face.face, eased, leadOf(face))] }));
+      const { face: next } = ranks.reduce((a, b) => (b.rank < a.rank ? b : a));
+      left.delete(next);
+      cleared.add(next);
+      steps.push({ kind: "face", face: next, ...faceOut(next.face, eased, leadOf(next)) });
     }
   }
   return steps;

@@ -163,12 +163,7 @@ describe("the rooms of a bundle", () => {
       const own = place.kind === "outside" ? parts.find(({ isOutside }) => isOutside) : rooms[index];
       const sheet = own === undefined ? [] : countRows(own, info).filter(({ isOwn }) => isOwn);
       const given = bundles.flatMap(({ rows }) =>
-        rows
-          .filter(
-            ({ item }) =>
-              item.family !== "slab-panel" && item.family !== "shoring-strip" && item.family !== "prop",
-          )
-          .map(({ item, byPlace }) => [item.code, byPlace[index]!] as const),
+        rows.map(({ item, byPlace }) => [item.code, byPlace[index]!] as const),
       );
       expect(counts(given)).toEqual(counts(sheet.map(({ code, quantity }) => [code, quantity] as const)));
     });
