@@ -1,4 +1,4 @@
-// What the fill costs: seeded units of 60, 600 and 6,000 walls, warm medians, ratios within one run, memory, and the
+// What the fill and the choice of a set cost: seeded units of 60, 600 and 6,000 walls, warm medians, ratios within one run, memory, and the
 // built command on a sample. Prints; it never passes or fails by the clock.
 
 import { spawnSync } from "node:child_process";
@@ -12,6 +12,7 @@ import { loadUnion } from "../../src/geom/union.ts";
 import { demoKit } from "../../src/kit/demo.ts";
 import { buildOutline } from "../../src/plan/outline.ts";
 import { awkwardUnit, gridUnit } from "./gridUnit.ts";
+import { benchSets } from "./setBench.ts";
 
 const STOREY = { clearHeight: 2400, slab: 100 };
 const SIZES = [
@@ -101,3 +102,5 @@ if (existsSync(command) && existsSync(sample)) {
   const bare = () => spawnSync(process.execPath, ["-e", "0"], { stdio: "ignore" });
   console.log(`Node alone: ${Math.round(median(bare, 9))} ms`);
 }
+
+await benchSets();

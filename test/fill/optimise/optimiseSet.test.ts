@@ -1,7 +1,7 @@
 // The optimiser against optima found by other means, against enumeration, and against whatever is hard on it.
 
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { costOf } from "../../../src/fill/optimise/countPlan.ts";
 import { isExact } from "../../../src/fill/optimise/flowModel.ts";
 import { type OptimiseTools, optimiseSet, type Progress } from "../../../src/fill/optimise/optimiseSet.ts";
@@ -9,6 +9,9 @@ import type { Plan, SetProblem } from "../../../src/fill/optimise/setProblem.ts"
 import { loadHighs } from "../../../src/solver/highs.ts";
 import { type Instance, instanceProblem, leastWork, readInstance } from "../../support/setInstance.ts";
 import { leastCost, provenBy } from "../../support/setOracle.ts";
+
+// The machine may be busy with other things.
+vi.setConfig({ testTimeout: 180_000 });
 
 const solver = await loadHighs();
 
@@ -47,7 +50,12 @@ describe("known optima", () => {
     (name) => {
       const instance = readInstance(name);
       const problem = instanceProblem(instance, 60);
-      const { answer } = solve(problem, { proofSteps: 1 });
+      const { answer, progress } = solve(problem, { proofSteps: 1 });
+      const bests = progress.map(({ best }) => best);
+      const bounds = progress.map(({ bound }) => bound);
+      expect(bests, "the best never rises").toEqual([...bests].sort((a, b) => b - a));
+      expect(bounds, "the bound never falls").toEqual([...bounds].sort((a, b) => a - b));
+      expect(bests[0]).toBe(costOf(problem, leastWork(problem)).total);
       expect(answer.cost).toBeGreaterThanOrEqual(instance.optimum);
       expect(answer.cost).toBeLessThanOrEqual(instance.optimum * 1.001);
       expect(answer.certified).toBeLessThanOrEqual(instance.optimum);
@@ -58,7 +66,6 @@ describe("known optima", () => {
         BigInt(Math.round(exactly(problem, answer.certified, answer.prices))),
       );
     },
-    120_000,
   );
 });
 
@@ -149,21 +156,11 @@ describe("against enumeration", () => {
       }),
       { numRuns: 60, seed: 20261127, interruptAfterTimeLimit: 60_000 },
     );
-  }, 120_000);
+  });
 });
 
 describe("on the way", () => {
   const problem = instanceProblem(readInstance("apt-06x60-a"), 60);
-
-  it("only gets better: the best never rises, the bound never falls, and never passes the best", () => {
-    const { answer, progress } = solve(problem, { proofSteps: 1 });
-    const bests = progress.map(({ best }) => best);
-    const bounds = progress.map(({ bound }) => bound);
-    expect(bests).toEqual([...bests].sort((a, b) => b - a));
-    expect(bounds).toEqual([...bounds].sort((a, b) => a - b));
-    expect(answer.bound).toBeLessThanOrEqual(answer.cost);
-    expect(bests[0]).toBe(costOf(problem, leastWork(problem)).total);
-  }, 60_000);
 
   it("stopped at once, it keeps what it had and says so", () => {
     const start = leastWork(problem);
@@ -232,15 +229,15 @@ describe("hard on it", () => {
     expect(answer.bound).toBeLessThanOrEqual(answer.cost);
     expect(answer.cost).toBeLessThanOrEqual(costOf(problem, leastWork(problem)).total);
     if (answer.status === "gap") expect(answer.cost - answer.bound).toBeGreaterThanOrEqual(problem.step);
-  }, 120_000);
+  });
 
-  it("a hundred solves leave no more memory behind than twenty", () => {
+  it("forty solves leave no more memory behind than ten", () => {
     const tiny = instanceProblem(readInstance("tiny-06"), 60);
     const memory = (runs: number) => {
       for (let k = 0; k < runs; k++) solve(tiny);
       return process.memoryUsage().rss;
     };
-    const before = memory(20);
-    expect(memory(80) - before).toBeLessThan(60e6);
-  }, 60_000);
+    const before = memory(10);
+    expect(memory(30) - before).toBeLessThan(40e6);
+  });
 });
