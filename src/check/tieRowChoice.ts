@@ -1,7 +1,7 @@
 // Which rows of ties would a panel's holes allow that keep every tie within its limit? The fewest, by trying all.
 
 import type { KiloNewton, Mm } from "../units.ts";
-import type { Envelope } from "./envelope.ts";
+import { type Envelope, thrustBetween } from "./envelope.ts";
 import { type Answer, computed, refusalOf } from "./range.ts";
 import { tieRowLoads } from "./tieRows.ts";
 
@@ -48,6 +48,7 @@ export function chooseTieRows(goal: TieRowGoal): Answer<TieRowChoice | null> {
   const { holes, limit } = goal;
   const refusal = refusalOf([holes.length, HOLES], [limit, LIMIT]);
   if (refusal !== null) return refusal;
+  if (leastLowest(goal) > limit) return computed(null);
   for (let count = 1; count <= holes.length; count++) {
     let best: TieRowChoice | null = null;
     for (const rows of subsets(holes, count)) {
@@ -59,6 +60,13 @@ export function chooseTieRows(goal: TieRowGoal): Answer<TieRowChoice | null> {
     if (best !== null) return computed(best);
   }
   return computed(null);
+}
+
+// No set of rows relieves the tie at the foot of more than the strip up to half the way between the two lowest holes.
+function leastLowest({ envelope, surface, width, holes }: TieRowGoal): KiloNewton {
+  const [first = 0, second = surface] = holes;
+  const to = holes.length === 1 ? surface : (first + second) / 2;
+  return (thrustBetween(envelope, surface - to, surface) * width) / 1000;
 }
 
 function* subsets(items: readonly Mm[], count: number): Generator<readonly Mm[]> {
