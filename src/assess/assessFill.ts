@@ -18,6 +18,7 @@ import type { CheckedEntry } from "./entry.ts";
 import { LIFT_ASSUMPTIONS, liftChecks, twoPersonPieces } from "./liftChecks.ts";
 import { PANEL_ASSUMPTIONS, panelChecks, pressureTable } from "./panelChecks.ts";
 import { PROP_ASSUMPTIONS, propChecks } from "./propChecks.ts";
+import { ROW_ASSUMPTIONS, rowChecks } from "./rowChecks.ts";
 import { SHORING_ASSUMPTIONS, shoringChecks, shoringRows } from "./shoringChecks.ts";
 import { SPACING_ASSUMPTIONS, spacingChecks } from "./spacingChecks.ts";
 import { STRIKING_ASSUMPTIONS, strikingChecks, strikingRows } from "./strikingChecks.ts";
@@ -33,6 +34,7 @@ interface Kind {
 /** In the order of the document, entry by entry. */
 const KINDS: readonly Kind[] = [
   { checks: panelChecks, assumptions: PANEL_ASSUMPTIONS },
+  { checks: rowChecks, assumptions: ROW_ASSUMPTIONS },
   { checks: tieChecks, assumptions: TIE_ASSUMPTIONS },
   { checks: thrustChecks, assumptions: THRUST_ASSUMPTIONS },
   { checks: spacingChecks, assumptions: SPACING_ASSUMPTIONS },

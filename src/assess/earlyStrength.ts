@@ -4,18 +4,25 @@ import {
   EQUIVALENT_AGE_FORMULA,
   EQUIVALENT_AGE_SOURCE,
   equivalentAge,
+  eurocodeAge,
+  type Interval,
   intervalsUpTo,
   NURSE_SAUL_FORMULA,
   NURSE_SAUL_SOURCE,
   nurseSaul,
+  sadgroveAge,
 } from "../check/maturity.ts";
-import { refusalText } from "../check/range.ts";
+import { type Answer, refusalText } from "../check/range.ts";
 import {
+  ACI209_FROM_DAYS,
+  aci209Gain,
   daysOf,
   EUROCODE_FROM_DAYS,
   EUROCODE_GAIN_FORMULA,
   EUROCODE_GAIN_SOURCE,
   eurocodeGain,
+  PLOWMAN_DATUM,
+  plowmanGain,
 } from "../check/strengthGain.ts";
 import { MATURITY_MARGIN, MATURITY_MARGIN_SOURCE } from "../check/strikingStrength.ts";
 import type { Concrete } from "../plan/concrete.ts";
@@ -73,11 +80,41 @@ export function earlyStrength(concrete: Concrete): EarlyStrength {
     input("T_0", "datum temperature", concrete.datum, "°C"),
     input("M", "maturity", maturity.value, "°C·h"),
     input("t_e", "equivalent age at 20 °C", age.value, "h"),
+    ...otherMeasures(concrete, intervals, age.value),
   ];
   const { cementClass, cylinderStrength } = concrete;
   if (cementClass === null || cylinderStrength === null)
     return unknown("the project gives no class of cement and no cylinder strength at 28 days", inputs);
   return estimated(concrete, age.value, inputs, unknown);
+}
+
+// Beside the figure that counts, what the other measures and models say: how far they are apart is how little is known.
+function otherMeasures(
+  { cylinderStrength }: Concrete,
+  intervals: readonly Interval[],
+  age: Hour,
+): readonly CheckInput[] {
+  const told = (sign: string, name: string, answer: Answer<number>, unit: string) =>
+    answer.status === "refused" ? [] : [input(sign, name, answer.value, unit)];
+  const plowman = nurseSaul(intervals, PLOWMAN_DATUM);
+  return [
+    ...told("t_e", "equivalent age by Eurocode 2, annex B", eurocodeAge(intervals), "h"),
+    ...told("t_e", "equivalent age by Sadgrove", sadgroveAge(intervals), "h"),
+    ...told(
+      "",
+      `part of the strength by ACI 209, type I, holds from ${ACI209_FROM_DAYS} day`,
+      aci209Gain(daysOf(age), "I"),
+      "",
+    ),
+    ...(plowman.status === "refused"
+      ? []
+      : told(
+          "",
+          `part of the strength by Plowman, datum ${PLOWMAN_DATUM} °C`,
+          plowmanGain(plowman.value, cylinderStrength ?? Number.NaN),
+          "",
+        )),
+  ];
 }
 
 function estimated(

@@ -3,7 +3,7 @@
 // Walls and slab are cast together and one form carries both: the slab's time governs the panels of the walls under it.
 
 import { ACI347_STRIKING_SOURCE, aci347Striking } from "../check/aci347Striking.ts";
-import { BS8110_STRIKING_SOURCE, bs8110Striking } from "../check/bs8110Striking.ts";
+import { BS8110_STRIKING_FORMULA, BS8110_STRIKING_SOURCE, bs8110Striking } from "../check/bs8110Striking.ts";
 import { IS456_SOURCE, is456Striking } from "../check/is456Striking.ts";
 import { intervalsUpTo } from "../check/maturity.ts";
 import { type Answer, refusalText } from "../check/range.ts";
@@ -14,6 +14,8 @@ import {
   CIRIA136_FORMULA,
   CIRIA136_SOURCE,
   ciria136Strength,
+  PROPPED_SLAB_FORMULA,
+  proppedSlab,
 } from "../check/strikingStrength.ts";
 import type { Soffit } from "../fill/result.ts";
 import type { Celsius, Hour, KiloPascal, MegaPascal, Mm } from "../units.ts";
@@ -102,6 +104,7 @@ function formedSlabs({ fill, storey }: CheckedEntry): readonly Soffit[] {
   return storey.slab === 0 ? [] : fill.soffits.filter(({ pieces }) => pieces.length > 0);
 }
 
+const BS_TABLE = `${BS8110_STRIKING_SOURCE}: ${BS8110_STRIKING_FORMULA}`;
 const WALL_NOTE = "only where the form holds up no slab; cast together, the slab's time governs";
 
 function wallRows(entry: CheckedEntry, warmth: Celsius | null): readonly StrikingRow[] {
@@ -114,7 +117,7 @@ function wallRows(entry: CheckedEntry, warmth: Celsius | null): readonly Strikin
   });
   const is = is456Striking("vertical-face", 1000);
   return [
-    row("BS 8110", byWarmth("vertical", warmth), BS8110_STRIKING_SOURCE, WALL_NOTE),
+    row("BS 8110", byWarmth("vertical", warmth), BS_TABLE, WALL_NOTE),
     row("ACI 347", aci, ACI347_STRIKING_SOURCE, WALL_NOTE),
     row("IS 456", later(is), IS456_SOURCE, `${WALL_NOTE}; the longer of the two times it gives`),
   ];
@@ -140,13 +143,31 @@ function slabRows(entry: CheckedEntry, soffit: Soffit, warmth: Celsius | null): 
   return [
     panels.strength("CIRIA 136", ciria, CIRIA136_SOURCE, "bending governs, props left or not"),
     panels.strength("BS 8110 6.2.6.3", bs8110SoffitStrength(0), BS8110_SOFFIT_SOURCE, "and twice the stress"),
-    panels("BS 8110", byWarmth("slab-soffit", warmth), BS8110_STRIKING_SOURCE, warmthText(warmth)),
+    panels.strength(
+      "uncracked between props",
+      tensionNeeded(entry, load),
+      `${PROPPED_SLAB_FORMULA}; statics, factor ${TENSION_FACTOR} common practice, no source`,
+      "tensile strength, with the props as far apart as the kit's rule propPitch says",
+    ),
+    panels("BS 8110", byWarmth("slab-soffit", warmth), BS_TABLE, warmthText(warmth)),
     panels("ACI 347", aci(true), ACI347_STRIKING_SOURCE, `${spanText}, ${column}`),
     panels("IS 456", later(is456Striking("slab-soffit", span)), IS456_SOURCE, "props put back at once"),
-    props("BS 8110", byWarmth("slab-props", warmth), BS8110_STRIKING_SOURCE, warmthText(warmth)),
+    props("BS 8110", byWarmth("slab-props", warmth), BS_TABLE, warmthText(warmth)),
     props("ACI 347", aci(false), ACI347_STRIKING_SOURCE, `${spanText}, ${column}`),
     props("IS 456", later(is456Striking("slab-props", span)), IS456_SOURCE, spanText),
   ];
+}
+
+/** Mean tensile strength over bending tension. */
+const TENSION_FACTOR = 1.5;
+
+function tensionNeeded({ kit, storey }: CheckedEntry, load: KiloPascal): Answer<MegaPascal> | null {
+  const pitch = kit.rules.propPitch?.value;
+  if (pitch === undefined) return null;
+  const slab = proppedSlab(load, pitch, storey.slab);
+  return slab.status === "refused"
+    ? slab
+    : { status: "computed", value: TENSION_FACTOR * slab.value.tension };
 }
 
 function warmthText(warmth: Celsius | null): string {

@@ -14,6 +14,7 @@ export function checkSummary(document: CheckDocument, fillErrors: number): strin
   return [
     `${project === "" ? "Checks" : project}: ${countText(document)}`,
     loadsText(document),
+    concreteText(document),
     ...mostUsed(checks),
     ...shortened(over.map((check) => `Over the stated limit: ${placeText(check)}: ${overText(check)}.`)),
     ...shortened(openLines(open)),
@@ -48,11 +49,29 @@ function loadsText({ loads, defaults }: CheckDocument): string {
   ].join(", ")}.`;
 }
 
+function concreteText({ concrete, concreteDefaults }: CheckDocument): string {
+  const figure = (name: keyof typeof concrete, text: string) =>
+    concreteDefaults.includes(name) ? `${text} (default)` : text;
+  const placing = concrete.rate === null ? [] : [`placed at ${concrete.rate} m/h`];
+  const warmth = concrete.temperature === null ? [] : [`${concrete.temperature} °C`];
+  return `Concrete: ${[
+    figure("pressureModel", concrete.pressureModel),
+    figure("density", `${concrete.density} kN/m³`),
+    ...placing,
+    ...warmth,
+    figure("formStrength", `${concrete.formStrength} strength of ties and panels`),
+    figure("bottomTie", `lowest tie takes the ${concrete.bottomTie} gap under it`),
+  ].join(", ")}.`;
+}
+
 function mostUsed(checks: readonly Check[]): readonly string[] {
-  const [first, ...rest] = checks.filter(({ utilisation }) => utilisation !== null);
-  if (first === undefined) return [];
-  const most = rest.reduce((a, b) => ((b.utilisation ?? 0) > (a.utilisation ?? 0) ? b : a), first);
-  return [`Most used: ${placeText(most)}: ${figuresText(most)}.`];
+  const most = new Map<string, Check>();
+  for (const check of checks) {
+    if (check.utilisation === null) continue;
+    const before = most.get(check.kind);
+    if (before === undefined || check.utilisation > (before.utilisation ?? 0)) most.set(check.kind, check);
+  }
+  return [...most].map(([kind, check]) => `Most used, ${kind}: ${placeText(check)}: ${figuresText(check)}.`);
 }
 
 // Many checks that cannot be made for one reason are one line, with the greatest value among them.

@@ -36,6 +36,17 @@ describe("the strength a slab is struck with", () => {
     expect(ciria?.value).toBeCloseTo(9.45, 2);
   });
 
+  it("tells the other measures beside the one that counts", () => {
+    const [check] = strikingChecks(entry({ ...DESIGN, strikeAt: 96, log: constant(96, 20) }));
+    const of = (name: string) => check!.inputs.find((each) => each.name.startsWith(name))?.value;
+    expect(of("equivalent age at 20 °C")).toBe(96);
+    expect(of("equivalent age by Sadgrove")).toBe(96);
+    expect(of("maturity")).toBe(1920);
+    expect(of("part of the strength by ACI 209")).toBeCloseTo(4 / (4 + 0.85 * 4), 9);
+    // M over −11 °C is 2976: (21 + 61 · log 2.976)/100 of a strength of 25.
+    expect(of("part of the strength by Plowman")).toBeCloseTo((21 + 61 * Math.log10(2.976)) / 100, 9);
+  });
+
   it.each([
     { why: "nothing", concrete: {}, reason: /no strength at 28 days/ },
     { why: "no hour", concrete: DESIGN, reason: /does not say when the slab is struck/ },
@@ -88,6 +99,8 @@ describe("the rules of striking side by side", () => {
     expect(of("IS 456", "props")!.hours).toBe(7 * 24);
     expect(of("CIRIA 136", "slab panels")).toMatchObject({ hours: null, strength: expect.closeTo(9.45, 2) });
     expect(of("ACI 347", "walls")!.note).toMatch(/the slab's time governs/);
+    // 3.25 kPa over 1.2 m: 0.468 kN·m, 6 · 0.468 / 0.1² = 0.2808 MPa, and half as much again.
+    expect(of("uncracked between props", "slab panels")!.strength).toBeCloseTo(0.4212, 9);
     for (const row of rows) expect(row.source).not.toBe("");
   });
 
