@@ -49,7 +49,7 @@ export default defineConfig({
         icons: [{ src: "icon.svg", sizes: "any", type: "image/svg+xml", purpose: "any" }],
       },
       workbox: {
-        globPatterns: ["**/*.{js,mjs,css,html,svg,wasm,woff2}"],
+        globPatterns: ["**/*.{js,mjs,css,html,svg,wasm,woff2,ttf}"],
         maximumFileSizeToCacheInBytes: 8_000_000,
       },
     }),

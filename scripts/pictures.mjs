@@ -63,11 +63,43 @@ async function picturePage() {
       await open(page);
       await page.waitForTimeout(600);
       await page.screenshot({ path: `docs/editor-${scheme}.png` });
+      if (scheme === "light") {
+        await pictureSoffit(page);
+        await page.keyboard.press("g");
+        await pictureSheets(page);
+      }
       await context.close();
     }
   } finally {
     process.kill(-server.pid);
   }
+}
+
+async function pictureSheets(page) {
+  await page.keyboard.press("Control+P");
+  // All sheets are there when they can be printed.
+  await page.locator(".sheets-acts .strong[aria-disabled=false]").waitFor();
+  await page.getByRole("treeitem").filter({ hasText: "Setting-out" }).nth(1).locator("span").last().click();
+  await page.locator(".paper[data-stale=false] svg").waitFor();
+  await page.waitForTimeout(300);
+  await page.screenshot({ path: "docs/sheets-view.png" });
+}
+
+// With the soffit over the plan, and the card of one of its props.
+async function pictureSoffit(page) {
+  await page.keyboard.press("g");
+  await page.locator('.plan[data-soffits]:not([data-soffits=""])').waitFor();
+  await page.getByRole("button", { name: /^Show or hide the soffit/ }).blur();
+  const [x, y] = await page.locator(".plan").evaluate((plan) => {
+    const [cx, cy] = plan.getAttribute("data-centre").split(" ").map(Number);
+    const scale = Number(plan.getAttribute("data-scale"));
+    const { left, top, width, height } = plan.getBoundingClientRect();
+    return [left + width / 2 + (900 - cx) * scale, top + height / 2 - (3125 - cy) * scale];
+  });
+  await page.mouse.click(x, y);
+  await page.locator(".soffit-card").waitFor();
+  await page.waitForTimeout(300);
+  await page.screenshot({ path: "docs/editor-soffit.png" });
 }
 
 async function open(page) {

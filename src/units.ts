@@ -31,6 +31,15 @@ export type KiloNewtonPerCubicMetre = number;
 /** A time, hours. */
 export type Hour = number;
 
+/** How fast fresh concrete rises in the forms, m/h. */
+export type MetrePerHour = number;
+
+/** A temperature, °C. */
+export type Celsius = number;
+
+/** A strength or a stress, MPa = N/mm². */
+export type MegaPascal = number;
+
 /** Area of a rectangle given in mm, as m². */
 export function squareMetres(width: Mm, height: Mm): SquareMetre {
   return (width * height) / 1e6;

@@ -3,8 +3,10 @@
 // The order of the members is the order in the file. A check that could not be made says why; it never passes for one
 // that was.
 
+import type { Concrete } from "../plan/concrete.ts";
 import type { Loads } from "../plan/loads.ts";
 import type { Position } from "../plan/project.ts";
+import type { KiloPascal, Mm } from "../units.ts";
 
 /** "not-checked": something is missing or out of range. "not-applicable": there is nothing to check. */
 export type CheckStatus = "within" | "over" | "not-checked" | "not-applicable";
@@ -21,14 +23,23 @@ export interface CheckInput {
 export interface CheckPlace {
   /** The unit, with a number behind from its second storey on: "A@2". */
   readonly unit: string;
+  /** Empty where the check is of no room, no piece, no code. */
   readonly room: string;
   readonly piece: string;
   readonly code: string;
-  readonly at: Position;
+  /** null: the check is of the whole unit. */
+  readonly at: Position | null;
+  readonly face?: string;
+  /** Along the face, and above the floor. */
+  readonly x?: Mm;
+  readonly z?: Mm;
+  readonly opening?: string;
 }
 
 export interface Check {
   readonly id: string;
+  /** What is checked, one word for all checks of a sort: "tie-load". */
+  readonly kind: string;
   readonly where: CheckPlace;
   /** null where it cannot be computed. */
   readonly value: number | null;
@@ -53,6 +64,42 @@ export interface CheckTotals {
   readonly notApplicable: number;
 }
 
+/** Pressure over the height of one entry's placing: points from the floor to the surface, straight lines between. */
+export interface PressureTable {
+  readonly unit: string;
+  readonly model: string;
+  readonly greatest: KiloPascal;
+  readonly points: readonly { readonly z: Mm; readonly pressure: KiloPascal }[];
+}
+
+/** Who must carry by two: a piece of the bill over the limit of one person. */
+export interface TwoPersonPiece {
+  readonly unit: string;
+  readonly code: string;
+  readonly mass: number;
+  readonly quantity: number;
+}
+
+/** What the striking rules say of one soffit, side by side. Hours, or a strength in MPa; null: the rule says nothing. */
+export interface StrikingRow {
+  readonly unit: string;
+  readonly room: string;
+  readonly rule: string;
+  readonly part: string;
+  readonly hours: number | null;
+  readonly strength: number | null;
+  readonly source: string;
+  /** Why it says nothing, or within which limits it says something. */
+  readonly note: string;
+}
+
+/** One step of shoring: what each level carries behind it, in slabs. Levels upward from 1. */
+export interface ShoringRow {
+  readonly step: string;
+  readonly slabs: readonly number[];
+  readonly shores: readonly number[];
+}
+
 export interface CheckDocument {
   readonly format: "panelwright-check";
   readonly version: 1;
@@ -64,6 +111,13 @@ export interface CheckDocument {
   readonly loads: Loads;
   /** Members of `loads` that the project leaves out. */
   readonly defaults: readonly (keyof Loads)[];
+  readonly concrete: Concrete;
+  /** Members of `concrete` that the project leaves out. */
+  readonly concreteDefaults: readonly (keyof Concrete)[];
   readonly totals: CheckTotals;
+  readonly pressure: readonly PressureTable[];
+  readonly twoPersons: readonly TwoPersonPiece[];
+  readonly striking: readonly StrikingRow[];
+  readonly shoring: readonly ShoringRow[];
   readonly checks: readonly Check[];
 }

@@ -1,7 +1,8 @@
-// What a kind of check gets to see: one entry of the fill, with its storey, its kit and the loads of the project.
+// What a kind of check gets to see: one entry of the fill, with its storey, its kit, the loads and the concrete of the project.
 
 import type { UnitFill } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
+import type { Concrete } from "../plan/concrete.ts";
 import type { Loads } from "../plan/loads.ts";
 import type { Storey } from "../plan/project.ts";
 
@@ -12,4 +13,5 @@ export interface CheckedEntry {
   readonly storey: Storey;
   readonly kit: Kit;
   readonly loads: Loads;
+  readonly concrete: Concrete;
 }

@@ -3,7 +3,6 @@
 // The fill says where a prop stands and what area it carries, the storey how thick the slab is, the kit of which class
 // the prop is. What the kit does not say is not checked, and the check says so.
 
-import { adequacy } from "../check/adequacy.ts";
 import { loadToCompare, PROP_LIMIT_FORMULA, PROP_LIMIT_SOURCE, propLimit } from "../check/en1065Limit.ts";
 import { EN1065_SOURCE, en1065Formula, en1065Strength } from "../check/en1065Strength.ts";
 import { PROP_LOAD_FORMULA, propLoad } from "../check/propLoad.ts";
@@ -14,6 +13,7 @@ import type { Loads } from "../plan/loads.ts";
 import type { KiloNewton, Mm } from "../units.ts";
 import type { Check, CheckInput } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
+import { judgedBy, notApplicable, notChecked, type Unjudged } from "./judging.ts";
 import { slabLoad, slabLoadWords } from "./slabLoad.ts";
 
 /** What the checks of props take for granted. */
@@ -24,8 +24,11 @@ export const PROP_ASSUMPTIONS: readonly string[] = [
   "Props stand plumb and take vertical load alone; horizontal load and bracing are not checked here.",
 ];
 
+/** What the checks of props see: nothing of the concrete on the walls. */
+type ProppedEntry = Omit<CheckedEntry, "concrete">;
+
 /** The checks of one entry of the fill, soffit by soffit in the order of the fill. */
-export function propChecks(entry: CheckedEntry): readonly Check[] {
+export function propChecks(entry: ProppedEntry): readonly Check[] {
   const props = new Map<string, Prop>(piecesOf(entry.kit, "prop").map((prop) => [prop.code, prop]));
   return entry.fill.soffits.flatMap((soffit) => {
     const extension = soffit.height;
@@ -42,12 +45,13 @@ interface Case {
   readonly kind: Prop | null;
 }
 
-function propCheck(entry: CheckedEntry, { soffit, prop, extension, kind }: Case): Check {
+function propCheck(entry: ProppedEntry, { soffit, prop, extension, kind }: Case): Check {
   const { loads, storey } = entry;
   const slab = slabLoadWords(loads, storey.slab);
   const byClass = kind?.class ?? null;
   const start: Unjudged = {
     id: `${prop.piece}/prop-load`,
+    kind: "prop-load",
     where: { unit: entry.name, room: soffit.room, piece: prop.piece, code: prop.code, at: prop.at },
     value: null,
     limit: null,
@@ -67,12 +71,9 @@ function propCheck(entry: CheckedEntry, { soffit, prop, extension, kind }: Case)
     ].join("; "),
     source: `load: ${slab.source}; strength: ${EN1065_SOURCE}; ${PROP_LIMIT_SOURCE}`,
   };
-  if (storey.slab === 0)
-    return { ...start, status: "not-applicable", reason: "no slab is cast in this storey" };
+  if (storey.slab === 0) return notApplicable(start, "no slab is cast in this storey");
   return judged(start, entry.loads, { area: prop.area, thickness: storey.slab, kind, extension });
 }
-
-type Unjudged = Omit<Check, "status" | "reason">;
 
 interface Judging {
   readonly area: number;
@@ -101,16 +102,11 @@ function judged(start: Unjudged, loads: Loads, { area, thickness, kind, extensio
   if (strength.status === "refused") return notChecked(loaded, refusalText(strength));
   const limit = propLimit(strength.value, loads.propStrength);
   if (limit.status === "refused") return notChecked(loaded, refusalText(limit));
-  return {
+  const strong = {
     ...loaded,
-    limit: limit.value,
     inputs: [...loaded.inputs, force("R_k", "characteristic strength", strength.value)],
-    ...adequacy(value, limit.value),
   };
-}
-
-function notChecked(start: Unjudged, reason: string): Check {
-  return { ...start, status: "not-checked", reason };
+  return judgedBy(strong, value, limit.value);
 }
 
 function force(sign: string, name: string, value: KiloNewton): CheckInput {

@@ -43,6 +43,9 @@ const ANY_SPAN: Readonly<Record<"vertical" | "joist-form-to-30-in" | "joist-form
   "joist-form-over-30-in": 4 * 24,
 };
 
+export const ACI347_STRIKING_SOURCE =
+  "ACI 347, removal times, at concreteconstruction.net (when-to-strip-forms, safe-time-to-strip-a-slab); hours above 10 °C";
+
 /** Halved times are not under this. */
 const LEAST_HALVED_DAYS = 3;
 const SPAN = { input: "clear span", least: 1, greatest: 30_000, unit: "mm" } as const;

@@ -30,6 +30,9 @@ const TABLE: Readonly<Record<Is456Member, Row>> = {
   "beam-props": { limit: 6000, upTo: days(14), over: days(21) },
 };
 
+export const IS456_SOURCE =
+  "IS 456:2000, 11.3.1, at dreamhomeguide.in; ordinary Portland cement, not under 15 °C from memory of it";
+
 /** Longer spans are struck by analysis, not by a table. */
 const SPAN = { input: "span", least: 1, greatest: 30_000, unit: "mm" } as const;
 

@@ -14,9 +14,10 @@ export function checkSummary(document: CheckDocument, fillErrors: number): strin
   return [
     `${project === "" ? "Checks" : project}: ${countText(document)}`,
     loadsText(document),
+    concreteText(document),
     ...mostUsed(checks),
-    ...shortened(over.map((check) => `Over the stated limit: ${placeText(check)}: ${figuresText(check)}.`)),
-    ...shortened(open.map((check) => `Not checked: ${placeText(check)}: ${check.reason ?? ""}.`)),
+    ...shortened(over.map((check) => `Over the stated limit: ${placeText(check)}: ${overText(check)}.`)),
+    ...shortened(openLines(open)),
     ...(fillErrors > 0 ? [`The fill has ${plural(fillErrors, "error")}; "fill" lists them.`] : []),
     "The checks take for granted:",
     ...assumptions.map((sentence) => `  - ${sentence}`),
@@ -27,7 +28,7 @@ export function checkSummary(document: CheckDocument, fillErrors: number): strin
 }
 
 function countText({ checks, totals }: CheckDocument): string {
-  if (checks.length === 0) return "nothing to check: the fill has no props.";
+  if (checks.length === 0) return "nothing to check: the fill has no walls and no props.";
   const others = totals.notApplicable === 0 ? "" : `, ${totals.notApplicable} with nothing to check`;
   return (
     `${plural(checks.length, "check")}: ${totals.within} within the stated limit, ${totals.over} over, ` +
@@ -48,11 +49,51 @@ function loadsText({ loads, defaults }: CheckDocument): string {
   ].join(", ")}.`;
 }
 
+function concreteText({ concrete, concreteDefaults }: CheckDocument): string {
+  const figure = (name: keyof typeof concrete, text: string) =>
+    concreteDefaults.includes(name) ? `${text} (default)` : text;
+  const placing = concrete.rate === null ? [] : [`placed at ${concrete.rate} m/h`];
+  const warmth = concrete.temperature === null ? [] : [`${concrete.temperature} °C`];
+  return `Concrete: ${[
+    figure("pressureModel", concrete.pressureModel),
+    figure("density", `${concrete.density} kN/m³`),
+    ...placing,
+    ...warmth,
+    figure("formStrength", `${concrete.formStrength} strength of ties and panels`),
+    figure("bottomTie", `lowest tie takes the ${concrete.bottomTie} gap under it`),
+  ].join(", ")}.`;
+}
+
 function mostUsed(checks: readonly Check[]): readonly string[] {
-  const [first, ...rest] = checks.filter(({ utilisation }) => utilisation !== null);
-  if (first === undefined) return [];
-  const most = rest.reduce((a, b) => ((b.utilisation ?? 0) > (a.utilisation ?? 0) ? b : a), first);
-  return [`Most used: ${placeText(most)}: ${figuresText(most)}.`];
+  const most = new Map<string, Check>();
+  for (const check of checks) {
+    if (check.utilisation === null) continue;
+    const before = most.get(check.kind);
+    if (before === undefined || check.utilisation > (before.utilisation ?? 0)) most.set(check.kind, check);
+  }
+  return [...most].map(([kind, check]) => `Most used, ${kind}: ${placeText(check)}: ${figuresText(check)}.`);
+}
+
+// Many checks that cannot be made for one reason are one line, with the greatest value among them.
+function openLines(open: readonly Check[]): readonly string[] {
+  const groups = new Map<string, Check[]>();
+  for (const check of open) {
+    const key = `${check.kind}: ${check.reason ?? ""}`;
+    groups.set(key, [...(groups.get(key) ?? []), check]);
+  }
+  return [...groups.values()].map((group) => {
+    const most = group.reduce((a, b) => ((b.value ?? 0) > (a.value ?? 0) ? b : a));
+    const value = most.value === null ? "" : `, ${roundSignificant(most.value)} ${most.unit}`;
+    if (group.length === 1) return `Not checked: ${placeText(most)}: ${most.reason ?? ""}.`;
+    return `Not checked: ${group.length} of ${most.kind}, most at ${placeText(most)}${value}: ${most.reason ?? ""}.`;
+  });
+}
+
+// What has no limit to be a part of is told by its reason: a count of faults, a rate that no method gives.
+function overText(check: Check): string {
+  if (check.utilisation !== null) return `${check.kind} ${figuresText(check)}`;
+  const value = check.value === null ? "" : ` ${roundSignificant(check.value)} ${check.unit}`;
+  return `${check.kind}${value}: ${check.reason ?? check.formula}`;
 }
 
 function figuresText({ value, limit, utilisation, unit }: Check): string {
@@ -61,8 +102,15 @@ function figuresText({ value, limit, utilisation, unit }: Check): string {
 }
 
 function placeText({ where }: Check): string {
-  const [x, y] = where.at;
-  return `unit ${where.unit}, room ${where.room}, ${where.code} at (${roundTo(x, 1)}, ${roundTo(y, 1)})`;
+  const at = where.at === null ? "" : ` at (${where.at.map((each) => roundTo(each, 1)).join(", ")})`;
+  const height = where.z === undefined ? "" : `, ${roundTo(where.z, 1)} up`;
+  const words = [
+    where.room === "" ? "" : `room ${where.room}`,
+    where.opening === undefined ? "" : `opening ${where.opening}`,
+    where.face === undefined ? "" : `face ${where.face}`,
+    where.code,
+  ].filter((word) => word !== "");
+  return [`unit ${where.unit}`, ...words].join(", ") + at + height;
 }
 
 function shortened(lines: readonly string[]): readonly string[] {

@@ -1,14 +1,14 @@
 // The core behind the commands: which module answers what the command line asks for.
 
-import { billCsv } from "../fill/billCsv.ts";
 import { fillProject } from "../fill/fillProject.ts";
+import { optimiseProject } from "../fill/optimise/optimiseProject.ts";
 import { loadUnion } from "../geom/union.ts";
 import { formatIssue } from "../json/issue.ts";
 import { resolveKit } from "../kit/resolve.ts";
 import { readProject } from "../plan/read.ts";
-import { accessoriesCsv, listedEntries, packingCsv } from "../sheet/lists/listsCsv.ts";
-import { stakeOutTables } from "../sheet/settingOut/stakeOutTables.ts";
-import { handedEntries, sheetSets } from "../sheet/sheetSet.ts";
+import { sheetSets } from "../sheet/sheetSet.ts";
+import { projectTables } from "../sheet/tables.ts";
+import { loadHighs } from "../solver/highs.ts";
 import type { FillTools } from "./fillTools.ts";
 import { fontFiles } from "./fontFiles.ts";
 
@@ -28,16 +28,23 @@ export const coreTools: FillTools = {
   async fill(project, kit) {
     return fillProject(project, kit, await loadUnion());
   },
-  fonts: fontFiles,
-  tables(made) {
-    const entries = listedEntries(made);
-    return [
-      { name: "bill.csv", text: billCsv(made.fill, made.kit) },
-      { name: "packing.csv", text: packingCsv(entries) },
-      { name: "accessories.csv", text: accessoriesCsv(entries) },
-      ...stakeOutTables(handedEntries(made)),
-    ];
+  async optimise(project, kit, seconds) {
+    const [union, solver] = await Promise.all([loadUnion(), loadHighs()]);
+    const end = seconds === null ? null : performance.now() + 1000 * seconds;
+    const work = optimiseProject({
+      project,
+      kit,
+      union,
+      solver,
+      // Whoever names a time wants the proof, however many steps it takes.
+      ...(end !== null && { isStopped: () => performance.now() > end, proofSteps: Number.POSITIVE_INFINITY }),
+    });
+    let step = work.next();
+    while (step.done !== true) step = work.next();
+    return step.value;
   },
+  fonts: fontFiles,
+  tables: projectTables,
   async sheets(made, fields) {
     return sheetSets({ ...made, union: await loadUnion() }, fields);
   },

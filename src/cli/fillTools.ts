@@ -6,6 +6,7 @@ import type { Project } from "../plan/project.ts";
 import type { SheetFields } from "../sheet/info.ts";
 import type { Sheet } from "../sheet/mark.ts";
 import type { FontFiles } from "../sheet/pdf/write.ts";
+import type { Table } from "../sheet/tables.ts";
 import type { InputTools } from "./inputs.ts";
 
 /** The sheets of one unit, storey and hand, in the order in which they are bound. */
@@ -23,14 +24,10 @@ export interface Made {
   readonly kit: Kit;
 }
 
-/** A table for a spreadsheet, with the name of its file. */
-interface Table {
-  readonly name: string;
-  readonly text: string;
-}
-
 export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
+  /** @param seconds - when to stop; null: when the work allowed is done */
+  readonly optimise: (project: Project, kit: Kit, seconds: number | null) => Promise<FillDocument>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
   /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */

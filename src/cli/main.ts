@@ -4,6 +4,7 @@ import { version } from "../../package.json";
 import { type Arguments, readArguments } from "./args.ts";
 import { runCheck } from "./commands/check.ts";
 import { runFill } from "./commands/fill.ts";
+import { runOptimise } from "./commands/optimise.ts";
 import { runSheets } from "./commands/sheets.ts";
 import type { FillTools } from "./fillTools.ts";
 import type { ExitCode } from "./inputs.ts";
@@ -61,6 +62,10 @@ function runCommand(
       return runFill({ project, out, json }, io, tools);
     case "check":
       return runCheck({ project, json }, io, tools);
+    case "optimise": {
+      const limit = options.get("time-limit");
+      return runOptimise({ project, json, seconds: limit === undefined ? null : Number(limit) }, io, tools);
+    }
     case "sheets": {
       const format = FORMATS.find((some) => some === options.get("format")) ?? "pdf";
       const paper = SMALL_PAPERS.find((some) => some === options.get("paper")) ?? "A4";

@@ -91,6 +91,27 @@ function isDate(text: string): boolean {
   return day >= 1 && day <= days;
 }
 
+const OPTIMISE: CommandUsage = {
+  name: "optimise",
+  operands: ["PROJECT"],
+  options: [
+    { name: "json", value: "FILE", meaning: "write the fill and its set here instead of to standard output" },
+    {
+      name: "time-limit",
+      value: "SECONDS",
+      meaning:
+        "stop then with the best plan so far; not given: after a fixed amount of work, with the same answer on every machine",
+      accepts: isSeconds,
+    },
+  ],
+  purpose: "choose the fill of all units together, so that one panel set serves every pour",
+  isBuilt: true,
+};
+
+function isSeconds(text: string): boolean {
+  return /^\d{1,6}(\.\d{1,3})?$/.test(text) && Number(text) > 0;
+}
+
 const later = (name: string, purpose: string): CommandUsage => ({
   name,
   operands: [],
@@ -102,7 +123,7 @@ const later = (name: string, purpose: string): CommandUsage => ({
 export const COMMANDS: readonly CommandUsage[] = [
   FILL,
   CHECK,
-  later("optimise", "choose the fill of all units together, so that one panel set serves every pour"),
+  OPTIMISE,
   SHEETS,
   later("import", "read a drawing or a building model into a project file"),
   later("export", "drawings and lists for other programs"),
@@ -110,7 +131,8 @@ export const COMMANDS: readonly CommandUsage[] = [
 
 const EXITS = `Exit codes:
   0  done, nothing to report
-  1  done, with at least one error in the result or a check over its limit
+  1  done, with at least one error in the result or a check over its limit, or a set that
+     the pieces there are cannot make
   2  cannot be done: bad usage, an unreadable or invalid file, a command not built yet
 `;
 

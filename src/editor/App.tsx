@@ -8,6 +8,7 @@ import "./theme/chrome.css";
 import "./theme/panels.css";
 import "./theme/pane.css";
 import "./theme/because.css";
+import "./theme/soffit.css";
 import "./theme/underlay.css";
 import "./theme/desk.css";
 import { PlanCanvas } from "./canvas/PlanCanvas.tsx";
@@ -26,6 +27,7 @@ import { DeskProvider } from "./desk/useDesk.tsx";
 import { type OpenedPage, openPage } from "./live/openPage.ts";
 import { BenchProvider, useScreen } from "./live/useWorkbench.tsx";
 import { Pane } from "./pane/Pane.tsx";
+import { SoffitLayer } from "./soffit/SoffitLayer.tsx";
 import { UnderlayPanel } from "./underlay/UnderlayPanel.tsx";
 
 export function App() {
@@ -54,7 +56,7 @@ export function App() {
   );
 }
 
-// The table of the kit is loaded when it is first called.
+// The table of the kit and the sheets are loaded when they are first called.
 const KitEditor = lazy(async () => ({ default: (await import("./kit/KitEditor.tsx")).KitEditor }));
 
 function Kit() {
@@ -63,6 +65,18 @@ function Kit() {
   return (
     <Suspense>
       <KitEditor />
+    </Suspense>
+  );
+}
+
+const SheetsView = lazy(async () => ({ default: (await import("./sheets/SheetsView.tsx")).SheetsView }));
+
+function Sheets() {
+  const { isSheetsOpen } = useScreen();
+  if (!isSheetsOpen) return null;
+  return (
+    <Suspense>
+      <SheetsView />
     </Suspense>
   );
 }
@@ -83,11 +97,13 @@ function Page() {
           <Notes />
           <DeskNotices />
           <UnderlayPanel />
+          <SoffitLayer />
           <Kit />
         </div>
         <SidePanel />
       </main>
       <Pane />
+      <Sheets />
       <CommandFinder />
     </div>
   );

@@ -11,7 +11,7 @@ import { coversOf } from "./alternatives.ts";
 import { closingEnd, startCorners, zoneClosureSide } from "./closingEnd.ts";
 import { type CoverKey, keyOf } from "./cover.ts";
 import type { CoverTable } from "./coverTable.ts";
-import type { FilledUnit } from "./fillUnit.ts";
+import type { FilledUnit } from "./fillWalls.ts";
 import { tableOf } from "./kitTables.ts";
 import { placeOf, roundHalfUp } from "./lines.ts";
 import { type OrderedPiece, orderFromClosingEnd } from "./order.ts";

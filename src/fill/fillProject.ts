@@ -2,34 +2,48 @@
 
 import type { Union } from "../geom/union.ts";
 import type { Kit } from "../kit/kit.ts";
-import type { Pour, Project, Storey, Unit } from "../plan/project.ts";
+import type { Project } from "../plan/project.ts";
+import { type Casting, castingsOf } from "./castings.ts";
 import { fillUnit } from "./fillUnit.ts";
+import type { FilledUnit } from "./fillWalls.ts";
 import type { FillDocument, Totals, UnitFill } from "./result.ts";
 import { checkPropLines } from "./soffit/propLines.ts";
-
-/** One unit at one storey, with the pours that cast it. */
-interface Casting {
-  readonly unit: Unit;
-  readonly storey: Storey;
-  readonly pours: readonly string[];
-  readonly prefix: string;
-  /** True where the storey is not the project's own. */
-  readonly saysStorey: boolean;
-}
+import type { ChooseCover } from "./solve.ts";
 
 /** The fill of a project. Units in the order of the project, storeys in the order of the pours. */
 export function fillProject(project: Project, kit: Kit, union: Union): FillDocument {
-  const units = project.units.flatMap((unit) => {
-    const storeys = castingsOf(unit, project).map((casting): UnitFill => {
-      const { unit: drawn, storey, prefix, pours, saysStorey } = casting;
-      const { fill } = fillUnit({ unit: drawn, storey, kit, union, prefix, fillers: project.fillers });
-      return { ...fill, pours, ...(saysStorey ? { storey } : {}) };
-    });
-    return storeys.map((fill, k) => {
-      const below = storeys[k - 1];
-      const astray = below === undefined ? [] : checkPropLines(below.soffits, fill.soffits);
-      return astray.length === 0 ? fill : { ...fill, problems: [...fill.problems, ...astray] };
-    });
+  const castings = castingsOf(project);
+  const filled = castings.map((casting) => fillCasting(casting, { project, kit, union }));
+  return fillDocument(project, castings, filled);
+}
+
+export interface FillTogether {
+  readonly project: Project;
+  readonly kit: Kit;
+  readonly union: Union;
+}
+
+/** Fills one casting; `choose` decides the free intervals that no pin holds. */
+export function fillCasting(
+  { unit, storey, prefix }: Casting,
+  { project, kit, union }: FillTogether,
+  choose?: ChooseCover,
+): FilledUnit {
+  const input = { unit, storey, kit, union, prefix, fillers: project.fillers };
+  return fillUnit(choose === undefined ? input : { ...input, choose });
+}
+
+/** The document of castings filled, in the order of `castings`. */
+export function fillDocument(
+  project: Project,
+  castings: readonly Casting[],
+  filled: readonly FilledUnit[],
+): FillDocument {
+  const units = castings.map(({ unit, storey, pours, saysStorey }, k): UnitFill => {
+    const fill = { ...filled[k]!.fill, pours, ...(saysStorey ? { storey } : {}) };
+    const below = castings[k - 1]?.unit === unit ? filled[k - 1]!.fill : undefined;
+    const astray = below === undefined ? [] : checkPropLines(below.soffits, fill.soffits);
+    return astray.length === 0 ? fill : { ...fill, problems: [...fill.problems, ...astray] };
   });
   return {
     format: "panelwright-fill",
@@ -38,31 +52,6 @@ export function fillProject(project: Project, kit: Kit, union: Union): FillDocum
     units,
     totals: sumOf(units),
   };
-}
-
-function castingsOf(unit: Unit, project: Project): readonly Casting[] {
-  const own: readonly Pour[] = project.pours.filter((pour) => pour.unit === unit.id);
-  const castings: { storey: Storey; pours: string[] }[] = [];
-  for (const pour of own) {
-    const storey = pour.storey ?? project.storey;
-    const known = castings.find((casting) => isSame(casting.storey, storey));
-    if (known === undefined) castings.push({ storey, pours: [pour.id] });
-    else known.pours.push(pour.id);
-  }
-  if (castings.length === 0) {
-    castings.push({ storey: project.storey, pours: [] });
-  }
-  return castings.map(({ storey, pours }, k) => ({
-    unit,
-    storey,
-    pours,
-    prefix: k === 0 ? unit.id : `${unit.id}@${k + 1}`,
-    saysStorey: castings.length > 1 || !isSame(storey, project.storey),
-  }));
-}
-
-function isSame(a: Storey, b: Storey): boolean {
-  return a.clearHeight === b.clearHeight && a.slab === b.slab;
 }
 
 function sumOf(units: readonly UnitFill[]): Totals {

@@ -143,7 +143,10 @@ export interface Soffit {
   readonly props: readonly SoffitProp[];
   /** True for a slab outside the walls. */
   readonly isSlab?: true;
-  /** The axis of the plan along which, or nearest to which, the slab panels lie with their lengths; null: none do. */
+  /**
+   * The axis of the plan along which, or nearest to which, the slab panels lie with their lengths, across the strips;
+   * null: there are neither.
+   */
   readonly along: "x" | "y" | null;
   /** Floor to soffit: what the props reach, mm. */
   readonly height: Mm;
@@ -240,10 +243,53 @@ export interface UnitFill {
   readonly problems: readonly Problem[];
 }
 
+/** A kind of piece in the set. */
+export interface SetPiece {
+  readonly code: string;
+  readonly family: Family;
+  /** Greatest need of any day; of pieces that stay, over so many days more in turn. */
+  readonly needed: number;
+  readonly owned: number;
+  readonly toBuy: number;
+  /** Of one, in what the set is counted by; null where the kit does not say. */
+  readonly price: number | null;
+}
+
+/** What the cost of a set is made of. `fixed`, the pieces that no choice touches, is not in the cost. */
+export interface SetParts {
+  readonly set: number;
+  readonly handling: number;
+  readonly closures: number;
+  readonly distinctSizes: number;
+  readonly fixed: number;
+}
+
+/** The one set for every pour. */
+export interface PanelSet {
+  readonly status: "optimal" | "gap" | "infeasible" | "stopped";
+  /** What a panel counts for: its price or, where the kit does not price every panel, its mass (kg) or area (m²). */
+  readonly countedBy: "price" | "mass" | "area";
+  readonly pieces: readonly SetPiece[];
+  readonly cost: number;
+  readonly parts: SetParts;
+  /** No choice costs less. */
+  readonly lowerBound: number;
+  /** The bound that whole-number arithmetic alone proves; `lowerBound` may be higher once a search has come to its end. */
+  readonly certifiedBound: number;
+  /** What "optimal" or "infeasible" stands on; null with any other status. */
+  readonly proof: "certificate" | "search" | null;
+  /** The cost of filling every interval by itself. */
+  readonly wallByWall: number;
+  /** Pieces that no plan can do without and that are not there. */
+  readonly missing?: readonly { readonly code: string; readonly quantity: number }[];
+}
+
 export interface FillDocument {
   readonly format: "panelwright-fill";
   readonly version: 1;
   readonly project: string;
   readonly units: readonly UnitFill[];
   readonly totals: Totals;
+  /** Where the fill of all units was chosen together. */
+  readonly set?: PanelSet;
 }

@@ -3,7 +3,7 @@
 import type { FillerPlace, Pinned } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import { type ClosingEnd, closingEnd, zoneClosureSide } from "./closingEnd.ts";
-import { coverInterval } from "./cover.ts";
+import { type Covered, coverInterval } from "./cover.ts";
 import type { CoverTable } from "./coverTable.ts";
 import { xOf } from "./onFace.ts";
 import { type OrderedPiece, orderFromClosingEnd } from "./order.ts";
@@ -15,6 +15,16 @@ import type { Problem } from "./result.ts";
 import type { SettledFace } from "./settled.ts";
 import type { FaceLayout, Stretch } from "./stretches.ts";
 import { coverZone } from "./zoneCover.ts";
+
+/** A free interval that no pin holds, with the cover that is best for it alone. */
+export interface FreeInterval {
+  readonly stretch: Stretch;
+  readonly table: CoverTable;
+  readonly cover: Covered;
+}
+
+/** What such an interval is to be covered with: widths on offer in its table and at most one closure, in sum its length. */
+export type ChooseCover = (interval: FreeInterval) => Pick<Covered, "widths" | "closure">;
 
 export interface SolveContext {
   readonly faces: readonly SettledFace[];
@@ -30,6 +40,8 @@ export interface SolveContext {
   /** How near a joint a pinned sequence may begin or end and still be meant to begin or end there, mm. */
   readonly tolerance: Mm;
   readonly fillers: FillerPlace;
+  /** Takes the place of the best cover of each interval alone, for a choice over more than one. */
+  readonly choose?: ChooseCover;
   readonly log: ProblemLog;
 }
 
@@ -147,7 +159,8 @@ function coverOneInterval(
     );
     return [{ kind: "void", low: stretch.low, high: stretch.high, problem, isFullHeight: false }];
   }
-  const sequence = orderFromClosingEnd(cover, table.isStandard, {
+  const chosen = context.choose?.({ stretch, table, cover }) ?? cover;
+  const sequence = orderFromClosingEnd(chosen, table.isStandard, {
     cornerAtClosingEnd: closing.hasCorner,
     fillers: context.fillers,
   });

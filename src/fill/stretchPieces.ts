@@ -4,7 +4,7 @@
 
 import type { Mm } from "../units.ts";
 import { bandOpenings } from "./corners.ts";
-import type { FilledUnit } from "./fillUnit.ts";
+import type { FilledUnit } from "./fillWalls.ts";
 import { xOf } from "./onFace.ts";
 import type { OrderedPiece } from "./order.ts";
 import type { SettledFace } from "./settled.ts";

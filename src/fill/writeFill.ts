@@ -15,6 +15,7 @@ import type {
   FillDocument,
   FilledFace,
   Fitting,
+  PanelSet,
   Problem,
   Reveal,
   Soffit,
@@ -36,8 +37,39 @@ export function writeFillDocument(fill: FillDocument): string {
     project: fill.project,
     units: fill.units.map(unitEntry),
     totals: totalsEntry(fill.totals),
+    ...(fill.set !== undefined && { set: setEntry(fill.set) }),
   };
   return `${JSON.stringify(file, null, 2)}\n`;
+}
+
+function setEntry(set: PanelSet) {
+  return {
+    status: set.status,
+    countedBy: set.countedBy,
+    pieces: set.pieces.map((piece) => ({
+      code: piece.code,
+      family: piece.family,
+      needed: count(piece.needed),
+      owned: count(piece.owned),
+      toBuy: count(piece.toBuy),
+      price: piece.price === null ? null : amount(piece.price),
+    })),
+    cost: amount(set.cost),
+    parts: {
+      set: amount(set.parts.set),
+      handling: amount(set.parts.handling),
+      closures: amount(set.parts.closures),
+      distinctSizes: amount(set.parts.distinctSizes),
+      fixed: amount(set.parts.fixed),
+    },
+    lowerBound: amount(set.lowerBound),
+    certifiedBound: amount(set.certifiedBound),
+    proof: set.proof,
+    wallByWall: amount(set.wallByWall),
+    ...(set.missing !== undefined && {
+      missing: set.missing.map((each) => ({ code: each.code, quantity: count(each.quantity) })),
+    }),
+  };
 }
 
 function unitEntry(unit: UnitFill) {
@@ -251,6 +283,7 @@ const position = (at: Position) => at.map(length);
 const length = (value: number) => figure(value, 3);
 const area = (value: number) => figure(value, 4);
 const mass = (value: number) => figure(value, 2);
+const amount = (value: number) => figure(value, 6);
 const count = (value: number) => figure(value, 0);
 
 function figure(value: number, decimals: number): number {

@@ -90,8 +90,15 @@ function isOpening({ at, width, sill, head }: Opening): boolean {
   );
 }
 
-function isRoom({ name, at, soffitDrop }: RoomLabel): boolean {
-  return isText(name, 1, 200) && isPlace(at) && isIn(soffitDrop, 0, 20_000);
+// The words of a label come from the page's own lists, but an edit is data as well, and a file would not be read again.
+function isRoom({ name, at, kind, soffitDrop, soffitAlong }: RoomLabel): boolean {
+  return (
+    isText(name, 1, 200) &&
+    isPlace(at) &&
+    [null, "room", "open"].includes(kind) &&
+    isIn(soffitDrop, 0, 20_000) &&
+    [undefined, "x", "y"].includes(soffitAlong)
+  );
 }
 
 // The ring is open: its last point is not its first again.

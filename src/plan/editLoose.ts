@@ -46,7 +46,8 @@ export interface Pin extends InUnit {
 export interface ChangeRoom extends InUnit {
   readonly kind: "change-room";
   readonly room: string;
-  readonly set: Partial<RoomLabel>;
+  /** `soffitAlong` null: the better of the two ways again. */
+  readonly set: Partial<Omit<RoomLabel, "soffitAlong">> & { readonly soffitAlong?: "x" | "y" | null };
 }
 export interface ChangeSlab extends InUnit {
   readonly kind: "change-slab";
@@ -127,7 +128,7 @@ function pin(
 export function changeLoose(unit: UnitDraft, edit: ChangeLoose): EditOutcome {
   switch (edit.kind) {
     case "change-room":
-      return change(unit.rooms, edit.room, edit.set);
+      return changeRoom(unit, edit);
     case "change-slab":
       if (edit.set.outline !== undefined && edit.set.outline.length < 3)
         return refused("bad-size", edit.slab);
@@ -143,6 +144,15 @@ export function changeLoose(unit: UnitDraft, edit: ChangeLoose): EditOutcome {
     default:
       return edit satisfies never;
   }
+}
+
+function changeRoom(unit: UnitDraft, { room, set: { soffitAlong, ...set } }: ChangeRoom): EditOutcome {
+  const outcome = change(unit.rooms, room, set);
+  const entry = find(unit.rooms, room);
+  if (entry === undefined || soffitAlong === undefined) return outcome;
+  const { soffitAlong: _, ...rest } = entry;
+  put(unit.rooms, soffitAlong === null ? rest : { ...rest, soffitAlong });
+  return outcome;
 }
 
 function change<T extends { readonly id: string }>(

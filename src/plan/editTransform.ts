@@ -12,7 +12,7 @@ import { otherJustify, shifted, tidyPosition } from "./editAxis.ts";
 import { type Clip, copyItems, pasteClip } from "./editClip.ts";
 import { moveLoose } from "./editLoose.ts";
 import { done, type EditOutcome, refused } from "./editOutcome.ts";
-import type { Position, Wall } from "./project.ts";
+import type { Position, RoomLabel, Wall } from "./project.ts";
 
 /** Mirrors things in the line through `from` and `to`, or puts mirrored copies beside them. Twice is the identity. */
 export interface Mirror {
@@ -44,10 +44,13 @@ export interface Paste {
   readonly dy: Mm;
 }
 
-/** A map of the plan that keeps lengths; `isMirror` tells whether it exchanges left and right. */
+/** A map of the plan that keeps lengths. */
 export interface Placement {
   readonly map: (place: Position) => Position;
+  /** Whether it exchanges left and right. */
   readonly isMirror: boolean;
+  /** Whether what lay along x lies along y afterwards, or nearer to it. */
+  readonly swapsAxes: boolean;
 }
 
 const UNIT_CIRCLE = 1e-9; // cos² + sin² may miss 1 by the rounding of the two numbers, no more
@@ -64,7 +67,10 @@ export function turn(unit: UnitDraft, edit: Turn): EditOutcome {
 }
 
 export function paste(unit: UnitDraft, { clip, dx, dy }: Paste): EditOutcome {
-  return pasteClip(unit, placeClip(clip, { map: (place) => shifted(place, dx, dy), isMirror: false }));
+  return pasteClip(
+    unit,
+    placeClip(clip, { map: (place) => shifted(place, dx, dy), isMirror: false, swapsAxes: false }),
+  );
 }
 
 /** The reflection in the line through two points, or null where they coincide. Exact along an axis. */
@@ -79,12 +85,12 @@ function mirroring(from: Position, to: Position): Placement | null {
     const share = (2 * ((x - from[0]) * dx + (y - from[1]) * dy)) / square;
     return tidyPosition([2 * from[0] + share * dx - x, 2 * from[1] + share * dy - y]);
   };
-  return { map, isMirror: true };
+  return { map, isMirror: true, swapsAxes: Math.abs(2 * dx * dy) > Math.abs(dx * dx - dy * dy) };
 }
 
 /** The reflection x → sum − x, which exchanges two places whose x add up to `sum`. */
 export function mirroringAcross(sum: Mm): Placement {
-  return { map: ([x, y]) => tidyPosition([sum - x, y]), isMirror: true };
+  return { map: ([x, y]) => tidyPosition([sum - x, y]), isMirror: true, swapsAxes: false };
 }
 
 /** The counter-clockwise turn about a point. */
@@ -94,13 +100,21 @@ function turning(about: Position, cosine: number, sine: number): Placement {
     const y = py - about[1];
     return tidyPosition([about[0] + x * cosine - y * sine, about[1] + x * sine + y * cosine]);
   };
-  return { map, isMirror: false };
+  return { map, isMirror: false, swapsAxes: Math.abs(sine) > Math.abs(cosine) };
 }
 
 /** A wall carried by a placement. Openings and pins keep their measures: they run from the end that was carried. */
 export function placeWall<W extends Wall>(wall: W, { map, isMirror }: Placement): W {
   const justify = isMirror ? otherJustify(wall.justify) : wall.justify;
   return { ...wall, from: map(wall.from), to: map(wall.to), justify };
+}
+
+/** A room's label carried by a placement, and with it the way its slab panels lie. */
+function placeRoom<R extends RoomLabel>(room: R, { map, swapsAxes }: Placement): R {
+  const { soffitAlong } = room;
+  const placed = { ...room, at: map(room.at) };
+  if (soffitAlong === undefined || !swapsAxes) return placed;
+  return { ...placed, soffitAlong: soffitAlong === "x" ? "y" : "x" };
 }
 
 /** A clip carried by a placement. */
@@ -110,7 +124,7 @@ function placeClip(clip: Clip, placement: Placement): Clip {
     ...clip,
     walls: clip.walls.map((wall) => placeWall(wall, placement)),
     loose: clip.loose.map((opening) => ({ ...opening, centre: map(opening.centre) })),
-    rooms: clip.rooms.map((room) => ({ ...room, at: map(room.at) })),
+    rooms: clip.rooms.map((room) => placeRoom(room, placement)),
     slabs: clip.slabs.map((slab) => ({ ...slab, outline: slab.outline.map(map) })),
     slabOpenings: clip.slabOpenings.map((hole) => ({ ...hole, outline: hole.outline.map(map) })),
     services: clip.services.map((service) => ({ ...service, path: service.path.map(map) })),
@@ -129,8 +143,10 @@ function transform(
   if (copy) return pasteClip(unit, placeClip(copyItems(unit, items), placement));
   for (const item of items) {
     const wall = item.bucket === "walls" ? find(unit.walls, item.id) : undefined;
-    if (wall === undefined) moveLoose(unit, item, placement.map);
-    else put(unit.walls, placeWall(wall, placement));
+    const room = item.bucket === "rooms" ? find(unit.rooms, item.id) : undefined;
+    if (wall !== undefined) put(unit.walls, placeWall(wall, placement));
+    else if (room !== undefined) put(unit.rooms, placeRoom(room, placement));
+    else moveLoose(unit, item, placement.map);
   }
   return done();
 }

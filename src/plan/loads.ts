@@ -5,11 +5,21 @@
 
 import { andThen, emptyReport, failSaying, inside, number, oneOf, top, truth } from "../json/checker.ts";
 import type { Issue } from "../json/issue.ts";
-import { object, optional } from "../json/members.ts";
+import { object, optional, required } from "../json/members.ts";
 import type { JsonObject } from "../json/value.ts";
 import type { KiloNewtonPerCubicMetre, KiloPascal } from "../units.ts";
 
 export type SlabModel = "EN 12812" | "ACI 347";
+
+/** How storeys are shored one over the other. */
+export interface Shoring {
+  /** Storeys on shores at once, and storeys on reshores below them. */
+  readonly shores: number;
+  readonly reshores: number;
+  /** What comes out first after a pour. */
+  readonly first: "shores" | "reshores";
+  readonly storeys: number;
+}
 
 export interface Loads {
   readonly slabModel: SlabModel;
@@ -23,6 +33,8 @@ export interface Loads {
   readonly continuity: number;
   /** How the strength of a prop is stated: for loads with their factor, or as they are. */
   readonly propStrength: "design" | "permissible";
+  /** null: one storey, or nobody has said. */
+  readonly shoring: Shoring | null;
 }
 
 /** `defaults`: the members that the project leaves out. "invalid": every mistake, its path beginning with `loads`. */
@@ -40,6 +52,17 @@ const DENSITY: Readonly<Record<SlabModel, KiloNewtonPerCubicMetre>> = { "EN 1281
 /** Common practice, no source: light panels weigh a quarter to a half of it. */
 const FORMWORK: KiloPascal = 0.5;
 
+const whole = (least: number, greatest: number) => number({ least, greatest, whole: true });
+const shoring = andThen(
+  object("the shoring", {
+    shores: required(whole(1, 6)),
+    reshores: optional(whole(0, 6), 0),
+    first: optional(oneOf("shores", "reshores"), "shores"),
+    storeys: required(whole(1, 60)),
+  }),
+  ({ shores, reshores, first, storeys }): Shoring => ({ shores, reshores, first, storeys }),
+);
+
 const shape = {
   slabModel: optional(oneOf("EN 12812", "ACI 347"), "EN 12812"),
   concreteDensity: optional(number({ least: 8, greatest: 40, unit: "kN/m³" }), null),
@@ -47,6 +70,7 @@ const shape = {
   motorisedCarts: optional(truth, false),
   continuity: optional(number({ least: 1, greatest: 1.5 }), 1),
   propStrength: optional(oneOf("design", "permissible"), "permissible"),
+  shoring: optional(shoring, null),
 };
 
 // Reading never counts a stated load as nothing without a word.
@@ -63,6 +87,7 @@ const NAMES: readonly (keyof Loads)[] = [
   "motorisedCarts",
   "continuity",
   "propStrength",
+  "shoring",
 ];
 
 /** Reads the member `loads` of a project. */
@@ -80,6 +105,7 @@ export function readLoads(given: JsonObject): LoadsAnswer {
       motorisedCarts,
       continuity,
       propStrength,
+      shoring: read.shoring,
     },
     defaults: NAMES.filter((name) => !Object.hasOwn(given, name)),
     warnings: report.warnings,

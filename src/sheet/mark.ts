@@ -117,6 +117,8 @@ export interface Sheet {
   readonly title: string;
   /** What the sheet shows, in a sentence or two, for a person who cannot see it. */
   readonly description: string;
+  /** The room or place it is about, in words; absent on a sheet of the whole unit. */
+  readonly room?: string;
   /** What its code says; absent on a sheet without one. */
   readonly key?: string;
   readonly marks: readonly Mark[];

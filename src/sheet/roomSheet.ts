@@ -221,7 +221,7 @@ function finished(room: RoomPages, { marks, scale }: BackPage, place: Place): Sh
     sheet: number,
     sheets,
   };
-  return framedSheet(info, about, shown);
+  return { ...framedSheet(info, about, shown), room: title };
 }
 
 function description(room: RoomPages, info: SheetInfo): string {

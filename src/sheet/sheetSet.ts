@@ -34,28 +34,43 @@ export interface SheetSource {
   readonly union: Union;
 }
 
+/** What a sheet is for. The panel plan goes with the elevations. */
+export type SheetKind = "room" | "elevations" | "soffit" | "setting-out" | "bill" | "packing" | "accessories";
+
+/** A sheet as it is bound. */
+export interface BoundSheet extends Sheet {
+  readonly kind: SheetKind;
+}
+
 /** All sheets of one fill entry in one hand, in the order in which they are bound. */
 export interface SheetSet {
   /** For a file, without extension: "a", "a-storey-2-mirrored". Unique in a project. */
   readonly name: string;
   readonly source: SheetSource;
-  readonly sheets: readonly Sheet[];
+  readonly sheets: readonly BoundSheet[];
 }
 
+type SheetMaker = (source: SheetSource) => readonly Sheet[];
+
 /** Every kind of sheet in the order in which they are bound. */
-const KINDS: readonly ((source: SheetSource) => readonly Sheet[])[] = [
-  ({ fill, info }) => roomSheets(fill, info),
-  ({ fill, info }) => planAndElevations(fill, info),
-  (source) => soffitPlanSheets(source),
-  (source) => settingOutSheets(source),
-  ({ fill, info }) => billSheets(fill, info),
-  ({ fill, info }) => packingSheets(fill, info),
-  ({ fill, info }) => accessorySheets(fill, info),
+const KINDS: readonly (readonly [SheetKind, SheetMaker])[] = [
+  ["room", ({ fill, info }) => roomSheets(fill, info)],
+  ["elevations", ({ fill, info }) => planAndElevations(fill, info)],
+  ["soffit", (source) => soffitPlanSheets(source)],
+  ["setting-out", (source) => settingOutSheets(source)],
+  ["bill", ({ fill, info }) => billSheets(fill, info)],
+  ["packing", ({ fill, info }) => packingSheets(fill, info)],
+  ["accessories", ({ fill, info }) => accessorySheets(fill, info)],
 ];
 
 /** The sheets of one entry and hand. Their names are unique among those of their unit in this hand. */
-export function sheetSet(source: SheetSource): readonly Sheet[] {
-  return KINDS.flatMap((kind) => kind(source));
+export function sheetSet(source: SheetSource): readonly BoundSheet[] {
+  return KINDS.flatMap(([kind, make]) => make(source).map((sheet) => ({ ...sheet, kind })));
+}
+
+/** The title of a file that holds sheets of one set; of several sets: without a name. */
+export function fileTitle(project: string, name = ""): string {
+  return [project, name].filter((part) => part !== "").join(", ");
 }
 
 /**
@@ -67,14 +82,17 @@ export function sheetSets(
   made: MadeFill & { readonly union: Union },
   fields: SheetFields = {},
 ): readonly SheetSet[] {
-  return handedEntries(made, fields).map(({ name, ending, ...entry }): SheetSet => {
-    const source = { ...entry, union: made.union };
-    const sheets = sheetSet(source).map((sheet) => ({ ...sheet, name: sheet.name + ending }));
-    return { name, source, sheets };
-  });
+  return handedEntries(made, fields).map((entry) => setOf(entry, made.union));
 }
 
-interface MadeFill {
+/** The sheets of one entry of {@link handedEntries}. */
+export function setOf({ name, ending, ...entry }: HandedEntry, union: Union): SheetSet {
+  const source = { ...entry, union };
+  const sheets = sheetSet(source).map((sheet) => ({ ...sheet, name: sheet.name + ending }));
+  return { name, source, sheets };
+}
+
+export interface MadeFill {
   readonly fill: FillDocument;
   readonly project: Project;
   readonly kit: Kit;

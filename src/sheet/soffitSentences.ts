@@ -54,9 +54,9 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
     pt: "No fundo de laje de {room} as junções parede-laje junto à parede {wall} se sobrepõem: as paredes estão perto demais para a sua largura; forme esse lugar sob medida ou mova uma parede.",
   },
   {
-    en: "In {room} the row of connectors is broken: where it is, nothing forms the edge of the soffit.",
-    es: "En {room} la fila de uniones muro-losa se interrumpe: allí nada forma el borde del fondo de losa.",
-    pt: "Em {room} a fila de junções parede-laje é interrompida: ali nada forma a borda do fundo de laje.",
+    en: "In the soffit of {room} the row of connectors by wall {wall} is broken: nothing forms the edge of the slab there; form that place to measure.",
+    es: "En el fondo de losa de {room} la fila de uniones muro-losa junto al muro {wall} se interrumpe: allí nada forma el borde de la losa; encofre ese lugar a medida.",
+    pt: "No fundo de laje de {room} a fila de junções parede-laje junto à parede {wall} é interrompida: ali nada forma a borda da laje; forme esse lugar sob medida.",
   },
   {
     en: "The soffit of {room} is not square at its edges: {area} m² beside the slab panels is made to measure, on supports that the engineer draws.",

@@ -1,11 +1,10 @@
 // Checks of props on fills of known rooms, worked out by hand beside the rows.
 
 import { describe, expect, it } from "vitest";
-import { assessFill } from "../../src/assess/assessFill.ts";
 import type { Check, CheckDocument } from "../../src/assess/checkDocument.ts";
 import { demoKit } from "../../src/kit/demo.ts";
 import type { Kit, PropClass } from "../../src/kit/kit.ts";
-import { readLoads } from "../../src/plan/loads.ts";
+import { assessed as assessFilled } from "../support/assessed.ts";
 import { DEMO_PROP, type Given, PROPS, propped } from "../support/proppedFill.ts";
 
 /** The demo kit with its prop of another class. */
@@ -14,12 +13,8 @@ const kitWith = (name: PropClass | null): Kit => ({
   pieces: demoKit.pieces.map((piece) => (piece.family === "prop" ? { ...piece, class: name } : piece)),
 });
 
-function assessed(given: Given = {}, kit = kitWith("B")): CheckDocument {
-  const { project, fill } = propped(given);
-  const read = readLoads(project.loads);
-  if (read.status === "invalid") throw new Error("loads");
-  return assessFill({ project, kit, fill, loads: read.loads, defaults: read.defaults });
-}
+const assessed = (given: Given = {}, kit = kitWith("B")): CheckDocument =>
+  assessFilled({ ...propped(given), kit });
 
 const input = (check: Check | undefined, name: string) =>
   check?.inputs.find((one) => one.name === name)?.value;
@@ -146,12 +141,10 @@ describe("the check of a prop", () => {
 
   it("goes by the storey of each entry, and names the second storey of a unit", () => {
     const { project, fill } = propped();
-    const read = readLoads({});
-    if (read.status === "invalid") throw new Error("loads");
     const [first] = fill.units;
     const upper = { ...first!, storey: { clearHeight: 2400, slab: 200 } };
     const both = { ...fill, units: [first!, upper] };
-    const { checks } = assessFill({ ...read, project, kit: demoKit, fill: both });
+    const { checks } = assessFilled({ project, fill: both });
     expect(checks.map(({ where }) => where.unit)).toEqual(["A", "A", "A@2", "A@2"]);
     expect(checks[2]?.value).toBeCloseTo(7 * 1.44, 9); // 200 mm: 5 + 0.5 + 0.75 + 0.75
   });

@@ -1,16 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { assessFill } from "../../src/assess/assessFill.ts";
 import type { Check } from "../../src/assess/checkDocument.ts";
 import { writeCheckDocument } from "../../src/assess/writeChecks.ts";
 import { CAUTIONS } from "../../src/check/cautions.ts";
-import { demoKit } from "../../src/kit/demo.ts";
-import { readLoads } from "../../src/plan/loads.ts";
+import { assessed } from "../support/assessed.ts";
 import { propped } from "../support/proppedFill.ts";
 
 function written(change: (check: Check) => Check = (check) => check): string {
-  const read = readLoads({});
-  if (read.status === "invalid") throw new Error("loads");
-  const document = assessFill({ ...read, ...propped(), kit: demoKit });
+  const document = assessed(propped());
   return writeCheckDocument({ ...document, checks: document.checks.map(change) });
 }
 
@@ -26,12 +22,18 @@ describe("a file of checks", () => {
       "assumptions",
       "loads",
       "defaults",
+      "concrete",
+      "concreteDefaults",
       "totals",
+      "pressure",
+      "twoPersons",
+      "striking",
+      "shoring",
       "checks",
     ]);
     expect(file).toMatchObject({ format: "panelwright-check", version: 1, cautions: CAUTIONS });
     expect(Object.keys(file.checks[0])).toEqual(
-      "id where value limit utilisation unit inputs formula source status".split(" "),
+      "id kind where value limit utilisation unit inputs formula source status".split(" "),
     );
     expect(text).toBe(`${JSON.stringify(file, null, 2)}\n`);
   });

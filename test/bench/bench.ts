@@ -1,13 +1,18 @@
-// What the fill costs: seeded units of 60, 600 and 6,000 walls, warm medians, ratios within one run, memory, and the
+// What the fill and the choice of a set cost: seeded units of 60, 600 and 6,000 walls, warm medians, ratios within one run, memory, and the
 // built command on a sample. Prints; it never passes or fails by the clock.
 
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { fillUnit } from "../../src/fill/fillUnit.ts";
+import type { FilledUnit, FillInput } from "../../src/fill/fillWalls.ts";
+import { createPieceBook } from "../../src/fill/pieceBook.ts";
+import { createProblemLog } from "../../src/fill/problems.ts";
+import { placeSoffits } from "../../src/fill/soffit/placeSoffits.ts";
 import { loadUnion } from "../../src/geom/union.ts";
 import { demoKit } from "../../src/kit/demo.ts";
 import { buildOutline } from "../../src/plan/outline.ts";
-import { gridUnit } from "./gridUnit.ts";
+import { awkwardUnit, gridUnit } from "./gridUnit.ts";
+import { benchSets } from "./setBench.ts";
 
 const STOREY = { clearHeight: 2400, slab: 100 };
 const SIZES = [
@@ -51,6 +56,43 @@ for (const { name, columns, runs } of SIZES) {
 }
 console.table(rows);
 
+/** The soffits of a filled unit once more, alone. */
+function soffitsOf({ unit, kit, storey, prefix }: FillInput, { outline, drafts, fill }: FilledUnit) {
+  return placeSoffits({
+    outline,
+    unit,
+    slab: storey.slab,
+    clearHeight: storey.clearHeight,
+    drafts,
+    corners: fill.corners,
+    kit,
+    book: createPieceBook(kit, prefix),
+    log: createProblemLog(),
+  });
+}
+
+const soffitRows: Record<string, string | number>[] = [];
+for (const { name, unit, runs } of [
+  { name: "ten rooms", unit: gridUnit(5, 2), runs: 200 },
+  { name: "ten rooms off the grid, with columns", unit: awkwardUnit(5, 2), runs: 100 },
+  { name: "S", unit: gridUnit(5, 5), runs: 200 },
+]) {
+  const input = { unit, storey: STOREY, kit: demoKit, union, prefix: "G", fillers: "corner" } as const;
+  median(() => fillUnit(input), Math.ceil(runs / 4)); // warm
+  const filled = fillUnit(input);
+  const fill = median(() => fillUnit(input), runs);
+  const soffit = median(() => soffitsOf(input, filled), runs);
+  soffitRows.push({
+    unit: name,
+    rooms: filled.fill.soffits.length,
+    "fill ms": Number(fill.toFixed(2)),
+    "soffits ms": Number(soffit.toFixed(2)),
+    "share %": Math.round((100 * soffit) / fill),
+    "soffit pieces": filled.fill.soffits.reduce((sum, { pieces }) => sum + pieces.length, 0),
+  });
+}
+console.table(soffitRows);
+
 const command = "dist-cli/panelwright.js";
 const sample = "samples/two-bedroom.json";
 if (existsSync(command) && existsSync(sample)) {
@@ -60,3 +102,5 @@ if (existsSync(command) && existsSync(sample)) {
   const bare = () => spawnSync(process.execPath, ["-e", "0"], { stdio: "ignore" });
   console.log(`Node alone: ${Math.round(median(bare, 9))} ms`);
 }
+
+await benchSets();

@@ -3,6 +3,40 @@
 
 import type { Opening, Unit, Wall } from "../../src/plan/project.ts";
 
+/** The same block drawn off every grid, with a column in each room and a slab opening beside it. */
+export function awkwardUnit(columns: number, rows: number, seed = 2): Unit {
+  const random = seeded(seed);
+  const unit = gridUnit(columns, rows, seed);
+  const stretch = ([x, y]: readonly [number, number]) =>
+    [x + Math.floor(x / 31), y + Math.floor(y / 37)] as const;
+  const walls = unit.walls.map((wall) => ({ ...wall, from: stretch(wall.from), to: stretch(wall.to) }));
+  const corners = [...new Set(walls.map(({ from }) => from.join()))].map((key) => key.split(",").map(Number));
+  const islands: Wall[] = [];
+  const slabOpenings: { id: string; outline: readonly (readonly [number, number])[] }[] = [];
+  for (const [x = 0, y = 0] of corners) {
+    const [u, v] = [x + 700 + Math.floor(random() * 300), y + 800 + Math.floor(random() * 300)];
+    if (!walls.some(({ from, to }) => from[0] === x && from[1] === y && to[0] > x)) continue;
+    if (!walls.some(({ from, to }) => from[0] === x && from[1] === y && to[1] > y)) continue;
+    islands.push({
+      id: `c${islands.length}`,
+      from: [u, v],
+      to: [u + 300, v],
+      thickness: 200,
+      justify: "centre",
+    });
+    slabOpenings.push({
+      id: `h${slabOpenings.length}`,
+      outline: [
+        [u + 600, v],
+        [u + 1400, v],
+        [u + 1400, v + 250],
+        [u + 600, v + 250],
+      ],
+    });
+  }
+  return { ...unit, walls: [...walls, ...islands], slabOpenings };
+}
+
 /** A small generator of numbers that is the same on every machine (Numerical Recipes' linear congruence). */
 export function seeded(seed: number): () => number {
   let state = seed >>> 0;

@@ -14,6 +14,7 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     readProject: () => ({ status: "ok", value: project, warnings: ["colour: not known."] }),
     readKit: () => ({ status: "ok", value: demoKit, warnings: [] }),
     fill: () => Promise.resolve(fill),
+    optimise: () => Promise.resolve(fill),
     sheets: () => Promise.resolve([]),
     tables: () => [],
     fonts: () => Promise.reject(new Error("no font is asked for")),
@@ -46,12 +47,14 @@ describe("check", () => {
   it("tells counts, loads with their defaults, the most used prop and every caution", async () => {
     const { err } = await run("check a.json", { loads: { concreteDensity: 25 } });
     const lines = err.split("\n");
-    expect(lines.slice(0, 4)).toEqual([
+    expect(lines.slice(0, 5)).toEqual([
       "Warning: colour: not known.",
       "test: 2 checks: 2 within the stated limit, 0 over, 0 not checked.",
       "Loads: EN 12812 (default), concrete 25 kN/m³, formwork 0.5 kPa (default), no motorised carts (default), " +
         "continuity 1 (default), permissible strength of props (default).",
-      "Most used: unit A, room Bath, Prop2000-3500 at (1000, 1000): 8.28 kN of 25.0421 kN (33.1 %).",
+      "Concrete: liquid head (default), 25 kN/m³ (default), permissible strength of ties and panels (default), " +
+        "lowest tie takes the whole gap under it (default).",
+      "Most used, prop-load: unit A, room Bath, Prop2000-3500 at (1000, 1000): 8.28 kN of 25.0421 kN (33.1 %).",
     ]);
     for (const caution of CAUTIONS) expect(lines).toContain(`  - ${caution}`);
     expect(err).toMatch(/clear height of its room.*conservative side/);
@@ -62,7 +65,7 @@ describe("check", () => {
     expect(ran.code).toBe(1);
     // 23 kPa · 1.44 m² · 1.5 = 49.68 kN
     expect(ran.err).toContain(
-      "Over the stated limit: unit A, room Bath, Prop2000-3500 at (1000, 1000): 49.68 kN of 25.0421 kN (198.4 %).",
+      "Over the stated limit: unit A, room Bath, Prop2000-3500 at (1000, 1000): prop-load 49.68 kN of 25.0421 kN (198.4 %).",
     );
     expect(JSON.parse(ran.out).totals).toMatchObject({ within: 1, over: 1 });
   });
@@ -107,6 +110,35 @@ describe("check", () => {
       ),
     });
     expect(ran.files.size).toBe(0);
+  });
+
+  it("cannot go by a concrete that says too little, and names both mistakes at once", async () => {
+    const { project } = propped({ loads: { slabModel: "EN" } });
+    const given = { ...project, concrete: { pressureModel: "DIN 18218", rate: 2 } };
+    const ran = await run(
+      "check a.json",
+      {},
+      {
+        readProject: () => ({ status: "ok", value: given, warnings: [] }),
+      },
+    );
+    expect(ran.code).toBe(2);
+    expect(ran.err).toMatch(
+      /loads\.slabModel: .*\n {2}concrete\.consistence: expected a value.*\n {2}concrete\.settingEnd: /,
+    );
+  });
+
+  it("gathers checks that cannot be made for one reason in one line", async () => {
+    const props = Array.from({ length: 25 }, (_, index) => ({
+      ...PROPS[0]!,
+      piece: `A/p${index}`,
+      code: "other",
+    }));
+    const { err } = await run("check a.json", { props });
+    expect(err.match(/^Not checked/gm)).toHaveLength(1);
+    expect(err).toContain(
+      "Not checked: 25 of prop-load, most at unit A, room Bath, other at (1000, 1000), 8.28 kN: ",
+    );
   });
 
   it("warns of a member of the loads it does not know", async () => {

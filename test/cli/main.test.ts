@@ -22,9 +22,14 @@ function core(fill: FillDocument, members: Partial<FillTools> = {}): FillTools {
     readProject: (text) =>
       text === "bad"
         ? { status: "invalid", faults: ["units[0].walls[3].thickness: expected a number, found text."] }
-        : { status: "ok", value: { kit: "demo", loads: {} } as unknown as Project, warnings: [] },
+        : {
+            status: "ok",
+            value: { kit: "demo", loads: {}, concrete: {} } as unknown as Project,
+            warnings: [],
+          },
     readKit: () => ({ status: "ok", value: kit, warnings: [] }),
     fill: () => Promise.resolve(fill),
+    optimise: () => Promise.resolve(fill),
     fonts: () => Promise.reject(new Error("no font is asked for")),
     tables: () => [{ name: "bill.csv", text: "" }],
     sheets: () => Promise.resolve([{ name: "a", sheets: ["A Kitchen", "A kitchen", "../../A"].map(sheet) }]),
@@ -201,7 +206,7 @@ describe("findings", () => {
     const readProject = () =>
       ({
         status: "ok",
-        value: { kit: "demo", loads: {} } as unknown as Project,
+        value: { kit: "demo", loads: {}, concrete: {} } as unknown as Project,
         warnings: ["colour: not known."],
       }) as const;
     const ran = await run("fill a.json", core(clean, { readProject }));

@@ -26,7 +26,12 @@ async function expected(lines: readonly (readonly [Position, Position])[], door:
     ...{ unit: { ...unit, walls, openings }, storey: STOREY, kit: demoKit, union },
     ...{ prefix: "U", fillers: "corner" },
   });
-  const { closures, fillers, sizes, panels, mass } = scoresOf({ outline, fill, kit: demoKit });
+  const { closures, fillers, sizes, panels, mass } = scoresOf({
+    outline,
+    fill,
+    kit: demoKit,
+    hasSoffits: true,
+  });
   return { closures, fillers, sizes, panels, mass };
 }
 

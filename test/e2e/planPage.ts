@@ -7,8 +7,14 @@ type Place = readonly [x: number, y: number];
 /** Opens the page and waits until the sample is filled. */
 export async function openPage(page: Page): Promise<void> {
   await page.goto("/");
-  await expect(page.locator(".plan")).not.toHaveAttribute("data-pieces", "");
+  await filled(page);
   await expect(page.locator('[data-score="fillers"]')).toBeVisible();
+}
+
+/** Waits until walls and soffits of what is drawn are filled. */
+export async function filled(page: Page): Promise<void> {
+  await expect(page.locator(".plan")).not.toHaveAttribute("data-pieces", "");
+  await expect(page.locator(".plan")).not.toHaveAttribute("data-soffits", "");
 }
 
 /** Where a place of the plan is on the page, px. */
@@ -51,7 +57,7 @@ export async function command(page: Page, name: string): Promise<void> {
 
 /** The figures of the bar, as numbers, once the fill of what is drawn is there. */
 export async function scores(page: Page): Promise<Readonly<Record<string, number>>> {
-  await expect(page.locator(".plan")).not.toHaveAttribute("data-pieces", "");
+  await filled(page);
   const entries = await page
     .locator("[data-score]")
     .evaluateAll((all) =>

@@ -1,7 +1,7 @@
 // Problems: counted in the bar, listed with their sentence, shown on the plan, and a click goes to the place.
 
 import { expect, type Page, test } from "@playwright/test";
-import { dragPlan, onScreen, openPage } from "./planPage.ts";
+import { dragPlan, filled, onScreen, openPage } from "./planPage.ts";
 
 // Wall w8 moved 200 mm to the north runs into the doors at both ends of the hall.
 async function makeProblems(page: Page): Promise<number> {
@@ -10,6 +10,7 @@ async function makeProblems(page: Page): Promise<number> {
   const before = Number(await button.getAttribute("data-problems"));
   await dragPlan(page, [5800, 4050], [5800, 4250]);
   await page.keyboard.press("Escape");
+  await filled(page);
   const after = Number(await button.getAttribute("data-problems"));
   expect(after).toBeGreaterThan(before);
   return after;

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { GREATEST_NUDGE, type Nudge, nudgesOf, nudgeTargets } from "../../src/editor/nudge/nudge.ts";
 import { startEditor, takeStep, walk } from "../../src/editor/state/editorState.ts";
 import { words } from "../../src/editor/words/say.ts";
-import { fillUnit } from "../../src/fill/fillUnit.ts";
+import { fillWalls } from "../../src/fill/fillWalls.ts";
 import { loadUnion } from "../../src/geom/union.ts";
 import { demoKit } from "../../src/kit/demo.ts";
 import { find } from "../../src/plan/document.ts";
@@ -14,7 +14,7 @@ import { sampleProject } from "../support/samples.ts";
 const union = await loadUnion();
 
 function refillOf({ storey, fillers }: Project) {
-  return (unit: Unit) => fillUnit({ unit, storey, kit: demoKit, union, prefix: unit.id, fillers });
+  return (unit: Unit) => fillWalls({ unit, storey, kit: demoKit, union, prefix: unit.id, fillers }, null);
 }
 
 /** The nudges for every target of the first unit, with the totals before. */

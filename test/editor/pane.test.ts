@@ -184,16 +184,14 @@ describe("the reasons", () => {
 });
 
 describe("numbers of problems", () => {
-  it("count errors before warnings, as the list does", () => {
-    const problem = (severity: "error" | "warning"): Problem => ({
-      severity,
-      kind: "",
-      message: "",
-      where: {},
+  it("are those of the list, which knows of soffits as well and tells errors first", () => {
+    const problem = (message: string, face: string): Problem => ({
+      ...{ severity: "error", kind: "band-uncovered", message },
+      where: { face, x: 100 },
     });
-    expect(
-      problemNumbers([problem("warning"), problem("error"), problem("warning"), problem("error")]),
-    ).toEqual([3, 1, 4, 2]);
+    const [a, b, soffit] = [problem("gap", "A/f1"), problem("gap", "A/f2"), problem("no strip", "")];
+    const list = [soffit, b, a].map((each, k) => ({ number: k + 1, problem: each }));
+    expect(problemNumbers([a, b, problem("new", "A/f1")], list)).toEqual([3, 2, 0]);
   });
 });
 

@@ -50,6 +50,26 @@ describe("limits of the file", () => {
       outcome: "out-of-limits",
     },
     {
+      why: "slab panels along x",
+      edit: { kind: "change-room", unit: "A", room: "r1", set: { soffitAlong: "x" } },
+      outcome: "done",
+    },
+    {
+      why: "slab panels along no axis",
+      edit: JSON.parse('{"kind":"change-room","unit":"A","room":"r1","set":{"soffitAlong":"z"}}'),
+      outcome: "out-of-limits",
+    },
+    {
+      why: "a room of no kind there is",
+      edit: JSON.parse('{"kind":"change-room","unit":"A","room":"r1","set":{"kind":"attic"}}'),
+      outcome: "out-of-limits",
+    },
+    {
+      why: "a soffit raised above the storey's",
+      edit: { kind: "change-room", unit: "A", room: "r1", set: { soffitDrop: -1 } },
+      outcome: "out-of-limits",
+    },
+    {
       why: "a name without a letter",
       edit: { kind: "change-room", unit: "A", room: "r1", set: { name: "" } },
       outcome: "out-of-limits",

@@ -194,3 +194,59 @@ describe("clear width", () => {
     );
   });
 });
+
+describe("the way slab panels lie in a room", () => {
+  const along = (soffitAlong: "x" | "y" | undefined) =>
+    documentOf(
+      unitOf([], {
+        rooms: [
+          {
+            ...{ id: "r1", name: "Hall", at: [100, 200], kind: null, soffitDrop: 0 },
+            ...(soffitAlong === undefined ? {} : { soffitAlong }),
+          } as const,
+        ],
+      }),
+    );
+  const r1: readonly ItemRef[] = [{ bucket: "rooms", id: "r1" }];
+  const wayAfter = (from: "x" | "y" | undefined, edit: Parameters<typeof edited>[1]) =>
+    unitA(edited(along(from), edit)).rooms.r1?.soffitAlong;
+
+  it.each([
+    { why: "a quarter left swaps it", edit: turn(0, 1, [0, 0], r1), x: "y", y: "x" },
+    { why: "a quarter right swaps it", edit: turn(0, -1, [50, 9], r1), x: "y", y: "x" },
+    { why: "half a turn keeps it", edit: turn(-1, 0, [0, 0], r1), x: "x", y: "y" },
+    { why: "a small turn keeps the nearer axis", edit: turn(0.8, 0.6, [0, 0], r1), x: "x", y: "y" },
+    { why: "a steep turn takes the nearer axis", edit: turn(0.6, 0.8, [0, 0], r1), x: "y", y: "x" },
+    { why: "a mirror in an upright line keeps it", edit: mirror([0, 0], [0, 9], r1), x: "x", y: "y" },
+    { why: "a mirror in a level line keeps it", edit: mirror([0, 0], [9, 0], r1), x: "x", y: "y" },
+    { why: "a mirror in the diagonal swaps it", edit: mirror([0, 0], [5, 5], r1), x: "y", y: "x" },
+  ])("$why", ({ edit, x, y }) => {
+    expect(wayAfter("x", edit)).toBe(x);
+    expect(wayAfter("y", edit)).toBe(y);
+    expect(wayAfter(undefined, edit)).toBeUndefined();
+  });
+
+  it("goes with a copy that is turned", () => {
+    const unit = unitA(edited(along("x"), { ...turn(0, 1, [0, 0], r1), copy: true }));
+    expect([unit.rooms.r1?.soffitAlong, unit.rooms.r2?.soffitAlong]).toEqual(["x", "y"]);
+  });
+
+  it("is that of the beginning after four quarters, and after any mirror taken twice", () => {
+    const coordinate = fc.integer({ min: -900, max: 900 });
+    fc.assert(
+      fc.property(
+        fc.constantFrom("x", "y", undefined),
+        coordinate,
+        coordinate,
+        fc.boolean(),
+        (way, dx, dy, isTurn) => {
+          fc.pre(dx !== 0 || dy !== 0);
+          const edit = isTurn ? turn(0, 1, [dx, dy], r1) : mirror([0, 0], [dx, dy], r1);
+          const edits = isTurn ? [edit, edit, edit, edit] : [edit, edit];
+          expect(unitA(edited(along(way), ...edits)).rooms.r1?.soffitAlong).toBe(way);
+        },
+      ),
+      { seed: 57, numRuns: 80 },
+    );
+  });
+});

@@ -12,6 +12,7 @@ const DEFAULTS = {
   motorisedCarts: false,
   continuity: 1,
   propStrength: "permissible",
+  shoring: null,
 };
 
 describe("the loads of a project", () => {
@@ -26,13 +27,19 @@ describe("the loads of a project", () => {
       why: "the density of ACI 347 goes with its model",
       given: { slabModel: "ACI 347", motorisedCarts: true },
       loads: { ...DEFAULTS, slabModel: "ACI 347", motorisedCarts: true, concreteDensity: 24 },
-      defaults: ["concreteDensity", "formworkLoad", "continuity", "propStrength"],
+      defaults: ["concreteDensity", "formworkLoad", "continuity", "propStrength", "shoring"],
     },
     {
       why: "a stated figure stands, though it is the default",
       given: { concreteDensity: 25, continuity: 1.25, propStrength: "design" },
       loads: { ...DEFAULTS, continuity: 1.25, propStrength: "design" },
-      defaults: ["slabModel", "formworkLoad", "motorisedCarts"],
+      defaults: ["slabModel", "formworkLoad", "motorisedCarts", "shoring"],
+    },
+    {
+      why: "shoring with its own defaults",
+      given: { shoring: { shores: 2, storeys: 8 } },
+      loads: { ...DEFAULTS, shoring: { shores: 2, reshores: 0, first: "shores", storeys: 8 } },
+      defaults: Object.keys(DEFAULTS).filter((name) => name !== "shoring"),
     },
   ])("$why", ({ given, loads, defaults }) => {
     expect(readLoads(given)).toEqual({ status: "ok", loads, defaults, warnings: [] });
@@ -47,6 +54,10 @@ describe("the loads of a project", () => {
     {
       given: { formworkLoad: -0.1 },
       says: "loads.formworkLoad: expected a number from 0 to 5 kPa, found -0.1.",
+    },
+    {
+      given: { shoring: { shores: 0, storeys: 5 } },
+      says: "loads.shoring.shores: expected a whole number from 1 to 6, found 0.",
     },
     { given: { continuity: 0.9 }, says: "loads.continuity: expected a number from 1 to 1.5, found 0.9." },
     { given: { motorisedCarts: "no" }, says: 'loads.motorisedCarts: expected true or false, found "no".' },

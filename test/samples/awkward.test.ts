@@ -124,7 +124,7 @@ const ODDITIES: readonly Oddity[] = [
   {
     why: "where a corner is left out, so is the connector over it",
     kind: "connector-gap",
-    says: /In Hall the row of connectors is broken/,
+    says: /In the soffit of Hall the row of connectors by wall .* is broken/,
     places: 1,
   },
   {

@@ -11,6 +11,7 @@ import { fittingFaults } from "./audit/fittings.ts";
 import { jointFaults, tieFaults } from "./audit/joints.ts";
 import { idFaults, sizeFaults } from "./audit/pieces.ts";
 import { firstOutFaults, lockedFaults, ringFaults } from "./audit/rooms.ts";
+import { soffitFaults } from "./audit/soffits.ts";
 import { tieSpacingFaults } from "./audit/tieSpacing.ts";
 import { tilingFaults } from "./audit/tiling.ts";
 import { auditPlan } from "./audit/walls.ts";
@@ -28,6 +29,7 @@ export function auditAny(fill: UnitFill, { kit }: Audited): string[] {
     ...sizeFaults(fill, kit),
     ...idFaults(fill),
     ...billFaults(fill, kit),
+    ...soffitFaults(fill, kit),
   ];
 }
 

@@ -1,4 +1,5 @@
-// A real fill of one room with a soffit made up by hand: two props in it, or the ones a test gives.
+// A room with a soffit made up by hand: two props in it, or the ones a test gives. Walls, ties and bill of the real fill
+// are taken away, so that nothing but the props is left to check.
 
 import type { FillDocument, Soffit, SoffitProp, UnitFill } from "../../src/fill/result.ts";
 import type { Project, Storey, Unit } from "../../src/plan/project.ts";
@@ -43,6 +44,18 @@ export function propped(given: Given = {}): Propped {
     props,
     counts: { closures: 0, fillers: 0, panels: 0, strips: 0 },
   };
-  const withProps = units.map((entry): UnitFill => ({ ...entry, soffits: [soffit] }));
+  const withProps = units.map(
+    (entry): UnitFill => ({
+      ...entry,
+      faces: [],
+      corners: [],
+      reveals: [],
+      ties: [],
+      fittings: [],
+      accessories: [],
+      bill: [],
+      soffits: [soffit],
+    }),
+  );
   return { project, fill: { ...rest, units: withProps } };
 }

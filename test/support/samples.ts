@@ -28,3 +28,13 @@ export function filled(project: Project): FillDocument {
   if (answer.status !== "ok") throw new Error(JSON.stringify(answer));
   return fillProject(project, answer.kit, union);
 }
+
+const NAMES = ["awkward", "mirrored-pair", "one-room", "row-of-three", "two-bedroom"] as const;
+
+/** Every sample with its fill; all of them name the demo kit. */
+export function samples(): readonly { readonly project: Project; readonly fill: FillDocument }[] {
+  return NAMES.map((name) => {
+    const project = sampleProject(name);
+    return { project, fill: filled(project) };
+  });
+}

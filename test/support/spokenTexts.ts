@@ -19,23 +19,26 @@ export function textsOf(phrase: Phrase): readonly string[] {
   return typeof phrase === "string" ? [phrase] : [phrase.one, phrase.other];
 }
 
-/** Words of one kind of sheet, by language. */
+/** Words of one kind of sheet, or of the view that shows them, by language. */
 export interface SheetWords {
   readonly name: string;
   readonly words: Readonly<Record<Language, unknown>>;
 }
 
-const SHEETS = join(import.meta.dirname, "../../src/sheet");
+const PLACES = ["sheet", "editor/sheets"].map((folder) => join(import.meta.dirname, "../../src", folder));
 
 export const SHEET_WORDS: readonly SheetWords[] = await findSheetWords();
 
 async function findSheetWords(): Promise<readonly SheetWords[]> {
-  const files = readdirSync(SHEETS, { recursive: true, encoding: "utf8" })
-    .filter((file) => /words\w*\.ts$/i.test(file))
-    .sort();
+  const files = PLACES.flatMap((folder) =>
+    readdirSync(folder, { recursive: true, encoding: "utf8" })
+      .filter((file) => /words\w*\.ts$/i.test(file) && !file.startsWith("use"))
+      .sort()
+      .map((file) => ({ file, path: join(folder, file) })),
+  );
   const found: SheetWords[] = [];
-  for (const file of files) {
-    const exported: Record<string, unknown> = await import(join(SHEETS, file));
+  for (const { file, path } of files) {
+    const exported: Record<string, unknown> = await import(path);
     for (const [name, value] of Object.entries(exported)) {
       if (isByLanguage(value)) found.push({ name: `${file} ${name}`, words: value });
     }

@@ -5,6 +5,7 @@
 import { assessFill } from "../../assess/assessFill.ts";
 import { writeCheckDocument } from "../../assess/writeChecks.ts";
 import { formatIssue } from "../../json/issue.ts";
+import { readConcrete } from "../../plan/concrete.ts";
 import { readLoads } from "../../plan/loads.ts";
 import { checkSummary } from "../checkSummary.ts";
 import type { FillTools } from "../fillTools.ts";
@@ -28,18 +29,30 @@ export async function runCheck(
   if (inputs.status === "failed") return stop(io, inputs.message);
   const { project, kit, warnings } = inputs.value;
   const read = readLoads(project.loads);
-  if (read.status === "invalid") return stop(io, faultList(path, "checked", read.issues.map(formatIssue)));
+  const concrete = readConcrete(project.concrete);
+  if (read.status === "invalid" || concrete.status === "invalid") {
+    const issues = [read, concrete].flatMap((each) => (each.status === "invalid" ? each.issues : []));
+    return stop(io, faultList(path, "checked", issues.map(formatIssue)));
+  }
   if (json !== null && json !== "-" && path !== "-" && io.resolve(json) === io.resolve(path))
     return stop(io, `Cannot write ${json}: it is the project being read.\n`);
 
   const fill = await tools.fill(project, kit);
-  const checked = assessFill({ project, kit, fill, loads: read.loads, defaults: read.defaults });
+  const checked = assessFill({
+    project,
+    kit,
+    fill,
+    loads: read.loads,
+    defaults: read.defaults,
+    concrete: concrete.concrete,
+    concreteDefaults: concrete.defaults,
+  });
   const fillErrors = fill.units
     .flatMap((unit) => unit.problems)
     .filter(({ severity }) => severity === "error").length;
   const written = await write(writeCheckDocument(checked), json, io);
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
-  const all = [...warnings, ...read.warnings.map(formatIssue)];
+  const all = [...warnings, ...[...read.warnings, ...concrete.warnings].map(formatIssue)];
   await io.err(warningList(all) + checkSummary(checked, fillErrors));
   return checked.totals.over > 0 || fillErrors > 0 ? 1 : 0;
 }

@@ -6,6 +6,7 @@ import { sheetsToHtml } from "../../sheet/html.ts";
 import type { SmallPaper } from "../../sheet/paper.ts";
 import { sheetsToPdf } from "../../sheet/pdf/write.ts";
 import { type IndexRow, sheetIndexCsv } from "../../sheet/sheetIndex.ts";
+import { fileTitle } from "../../sheet/sheetSet.ts";
 import { sheetToSvg } from "../../sheet/svg.ts";
 import { fileNames } from "../fileNames.ts";
 import type { FillTools, PrintedSet } from "../fillTools.ts";
@@ -70,7 +71,7 @@ async function sheetFiles(
   const fonts = format === "svg" ? null : await tools.fonts();
   const written = bundles.map(({ name, sheets }, index): OutputFile => {
     const path = names[index]!;
-    const title = [project.name, name].filter((part) => part !== "").join(", ");
+    const title = fileTitle(project.name, name);
     const { language } = project;
     if (fonts === null) return { path, content: sheetToSvg(sheets[0]!) };
     if (format === "pdf") {

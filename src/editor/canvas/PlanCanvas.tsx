@@ -35,6 +35,7 @@ export function PlanCanvas() {
       aria-label={t(words("region.plan"))}
       data-level={detail.level}
       data-pieces={live === null || isStale ? "" : scenePieces(live).all.length}
+      data-soffits={live === null || isStale || !live.hasSoffits ? "" : live.fill.soffits.length}
       data-walls={Object.keys(inView.unit.walls).length}
       data-openings={Object.keys(inView.unit.openings).length}
       data-rooms={Object.keys(inView.unit.rooms).length}

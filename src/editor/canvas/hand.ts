@@ -9,11 +9,14 @@ import type { PointerEvent as ReactPointerEvent } from "react";
 import type { Position } from "../../plan/project.ts";
 import { changeScreen, send, setView, viewportOf } from "../live/actions.ts";
 import { inViewOf, type Workbench } from "../live/workbench.ts";
+import { detailAt } from "../scene/detail.ts";
 import { placeRings, RING_RADIUS } from "../scene/rings.ts";
+import { soffitAt, soffitId } from "../scene/soffitHit.ts";
 import { type Pixel, panned, toPlan } from "../scene/viewport.ts";
 import { isAmong } from "../selection.ts";
 import { type Hit, hitAt } from "../snap/hit.ts";
 import { planIndexOf } from "../snap/planIndex.ts";
+import { letGoOfSoffit, takeSoffit } from "../soffit/soffitActions.ts";
 import { contextOf, type REACH_PX, takeTool, unitInHand, withSession } from "../state/editorState.ts";
 import { type Modifiers, NO_MODIFIERS, type PointerEvent } from "../tools/protocol.ts";
 import { isBusy } from "../tools/tool.ts";
@@ -84,8 +87,36 @@ function hover(hand: Hand, event: Plain): void {
   const { tool, view } = state.session;
   const isFree = tool.name === "select" && !isBusy(tool);
   const hovered = isFree ? hitFor(bench, at, "mouse") : null;
-  const hoveredPiece = isFree ? pieceAt(inViewOf(bench, state).live, at, view.scale) : null;
+  const hoveredPiece = isFree ? litAt(bench, at, view.scale) : null;
   light(bench, hovered, hoveredPiece);
+}
+
+// Pieces of walls lie over those of the soffit.
+function litAt(bench: Workbench, at: Position, scale: number): string | null {
+  const { live, isStale } = inViewOf(bench, bench.editor.get());
+  const piece = pieceAt(live, at, scale);
+  if (piece !== null || isStale || !showsSoffitAt(bench, scale)) return piece;
+  const thing = soffitAt(live, at, PROP_REACH.mouse / scale);
+  return thing === null ? null : soffitId(thing);
+}
+
+const PROP_REACH = { mouse: 7, touch: 16 } as const; // px
+
+function showsSoffitAt({ screen }: Workbench, scale: number): boolean {
+  return screen.get().showsSoffit && detailAt(scale).pieces;
+}
+
+// A press on the soffit takes what lies there; on anything drawn over it, lets go. Slabs and their holes lie under it.
+function pressSoffit(hand: Hand, event: Plain, pointer: Kind): void {
+  const { bench } = hand;
+  const { tool, view } = bench.editor.get().session;
+  if (tool.name !== "select" || isBusy(tool) || !showsSoffitAt(bench, view.scale)) return;
+  const at = placeOf(hand, event);
+  const hit = hitFor(bench, at, pointer);
+  const isUnder = hit?.kind === "item" && ["slabs", "slabOpenings"].includes(hit.item.bucket);
+  const isOnWall = pieceAt(inViewOf(bench, bench.editor.get()).live, at, view.scale) !== null;
+  if ((hit !== null && !isUnder) || isOnWall) letGoOfSoffit(bench);
+  else takeSoffit(bench, at, PROP_REACH[pointer] / view.scale);
 }
 
 // Lights up what is under the pointer; a state that says so already is left alone.
@@ -132,6 +163,7 @@ export function pressed(hand: Hand, event: ReactPointerEvent): void {
   }
   if (event.button !== 0 || openRing(bench, pixelOf(host, event))) return;
   hand.doing = { kind: "tool" };
+  pressSoffit(hand, event.nativeEvent, "mouse");
   tell(hand, "press", event.nativeEvent, "mouse");
 }
 
@@ -204,6 +236,7 @@ export function lifted(hand: Hand, event: ReactPointerEvent): void {
   if (doing.kind === "tool") {
     tell(hand, "release", event.nativeEvent, event.pointerType === "touch" ? "touch" : "mouse");
   } else if (doing.kind === "finger") {
+    pressSoffit(hand, doing.event, "touch");
     pressFinger(hand, doing.event);
     tell(hand, "release", doing.event, "touch");
   }

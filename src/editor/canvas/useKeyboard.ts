@@ -7,6 +7,7 @@ import { changeScreen, run, send, setView } from "../live/actions.ts";
 import { useBench } from "../live/useWorkbench.tsx";
 import type { Workbench } from "../live/workbench.ts";
 import { panned } from "../scene/viewport.ts";
+import { letGoOfSoffit } from "../soffit/soffitActions.ts";
 import { isAvailable } from "../state/commands.ts";
 import { takeTool } from "../state/editorState.ts";
 import type { Modifiers, ToolKey } from "../tools/protocol.ts";
@@ -74,6 +75,10 @@ function keyDown(bench: Workbench, event: KeyboardEvent): boolean {
     alt: event.altKey,
     ctrl: event.ctrlKey || event.metaKey,
   };
+  if (event.key === "Escape" && tool.name === "select" && !isBusy(tool) && bench.soffit.get() !== null) {
+    letGoOfSoffit(bench);
+    return true;
+  }
   const isPlain = !modifiers.ctrl && !modifiers.alt;
   const isCharacter = event.key.length === 1;
   if (event.key === " " && isOnPlan(event) && !takesLetters(tool)) {

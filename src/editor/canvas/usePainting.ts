@@ -11,6 +11,7 @@ import type { Figure } from "../scene/figures.ts";
 import { drawGrid, drawGround } from "../scene/ground.ts";
 import { drawOverlay } from "../scene/overlay.ts";
 import type { Scene } from "../scene/scene.ts";
+import { type SoffitFocus, type SoffitThing, soffitAt } from "../scene/soffitHit.ts";
 import type { Selection } from "../selection.ts";
 import type { PlanStage } from "./PlanLayers.tsx";
 import { usePalette, useTypeface } from "./usePalette.ts";
@@ -32,7 +33,7 @@ export function useScene(inView: InView): Scene {
   const palette = usePalette();
   const { speech } = useSpeech();
   const { selection, view } = state.session;
-  const { size, shownTheme, allWidths } = screen;
+  const { size, shownTheme, allWidths, showsSoffit } = screen;
   const problem = screen.panel === "problems" ? screen.problem : null;
   const viewport = useMemo(() => ({ ...view, ...size }), [view, size]);
   const selectedWalls = useMemo(() => wallsOf(selection, inView), [selection, inView]);
@@ -51,17 +52,23 @@ export function useScene(inView: InView): Scene {
       problems: inView.problems,
       chosenProblem: problem,
       allWidths,
+      showsSoffit,
     }),
-    [viewport, palette, shownTheme, lettering, inView, selectedWalls, problem, allWidths],
+    [viewport, palette, shownTheme, lettering, inView, selectedWalls, problem, allWidths, showsSoffit],
   );
+}
+
+function soffitOn({ live, unit }: Scene, focus: SoffitFocus | null): SoffitThing | null {
+  return focus === null || focus.unit !== unit.id ? null : soffitAt(live, focus.at, focus.reach);
 }
 
 export function usePainting(stage: PlanStage | null, scene: Scene, figures: readonly Figure[]): void {
   const { session } = useEditorState();
-  const { pointer, backdrop } = useBench();
+  const { pointer, backdrop, soffit } = useBench();
   const under = useSyncExternalStore(backdrop.subscribe, backdrop.get);
   const hand = useSyncExternalStore(pointer.subscribe, pointer.get);
   const isThere = useTypeface();
+  const focus = useSyncExternalStore(soffit.subscribe, soffit.get);
   const { viewport, palette } = scene;
 
   useEffect(() => {
@@ -89,10 +96,11 @@ export function usePainting(stage: PlanStage | null, scene: Scene, figures: read
         selection: selection.items,
         hovered,
         hoveredPiece,
+        soffit: scene.showsSoffit && !scene.isStale ? soffitOn(scene, focus) : null,
         marks: preview?.marks ?? [],
         figures,
         crossHair,
       }),
     );
-  }, [stage, scene, figures, selection, hovered, hoveredPiece, preview, crossHair]);
+  }, [stage, scene, figures, selection, hovered, hoveredPiece, preview, crossHair, focus]);
 }

@@ -1,7 +1,9 @@
 // Small print on the plan: scale bar at the left; where the pointer is, how lines run, the grid, the zoom at the right.
 
 import { useSyncExternalStore } from "react";
+import type { LiveFill } from "../live/liveFill.ts";
 import { useBench, useEditorState, useInView, useSpeech } from "../live/useWorkbench.tsx";
+import { soffitThing } from "../scene/soffitHit.ts";
 import { formatNumber } from "../words/numbers.ts";
 import { words } from "../words/say.ts";
 
@@ -44,10 +46,21 @@ function PieceNote() {
   const id = session.hoveredPiece;
   if (live === null || id === null) return null;
   const piece = live.fill.faces.flatMap(({ pieces }) => pieces).find((each) => each.piece === id);
-  if (piece === undefined) return null;
+  if (piece === undefined) return <SoffitNote live={live} id={id} />;
   return (
     <span className="piece-note" data-piece={id}>
       <b>{piece.code}</b> {piece.reason ?? ""}
+    </span>
+  );
+}
+
+function SoffitNote({ live, id }: { live: LiveFill; id: string }) {
+  const thing = soffitThing(live, id);
+  const piece = thing === null ? null : thing.kind === "prop" ? thing.place.prop : thing.shape.piece;
+  if (piece === null) return null;
+  return (
+    <span className="piece-note" data-piece={id}>
+      <b>{piece.code}</b>
     </span>
   );
 }

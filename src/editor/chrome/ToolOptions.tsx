@@ -7,6 +7,7 @@ import { liveDimensions } from "../dimensions.ts";
 import { REGION } from "../live/actions.ts";
 import { useBench, useEditorState, useInView, useSpeech } from "../live/useWorkbench.tsx";
 import type { LiveDimension } from "../liveDimension.ts";
+import { RoomFields } from "../soffit/RoomFields.tsx";
 import { withSettings } from "../state/commands.ts";
 import { takeStep, unitInHand } from "../state/editorState.ts";
 import type { DrawSettings } from "../tools/protocol.ts";
@@ -20,7 +21,10 @@ export function ToolOptions() {
   const { unit } = useInView();
   const { name } = session.tool;
   const isBare =
-    name === "room" || (name === "select" && hiddenDimensions(unit, session.selection.items).length === 0);
+    name === "room" ||
+    (name === "select" &&
+      hiddenDimensions(unit, session.selection.items).length === 0 &&
+      roomOf(session.selection.items) === null);
   if (isBare) return null;
   return (
     <fieldset className="options" {...{ [REGION]: "options" }}>
@@ -178,6 +182,12 @@ function hiddenDimensions(unit: UnitDocument, items: readonly ItemRef[]): readon
   return items.length === 1 ? liveDimensions(unit, items).filter(({ line }) => line === null) : [];
 }
 
+// The one thing selected, where that is a room.
+function roomOf(items: readonly ItemRef[]): string | null {
+  const [only] = items;
+  return items.length === 1 && only?.bucket === "rooms" ? only.id : null;
+}
+
 function SelectedFields() {
   const bench = useBench();
   const { session } = useEditorState();
@@ -187,9 +197,11 @@ function SelectedFields() {
   const [only] = items;
   const hidden = hiddenDimensions(unit, items);
   if (only === undefined) return null;
+  const room = roomOf(items);
   return (
     <>
       <b className="option-title">{t(placeWords(unit, only))}</b>
+      {room === null ? null : <RoomFields key={room} id={room} />}
       {hidden.map(({ key, name, value }) => (
         <NumberField
           key={`${only.id} ${key}`}

@@ -2,7 +2,7 @@
 
 import { COMMANDS } from "../keys.ts";
 import { REGION, run } from "../live/actions.ts";
-import { useBench, useEditorState, useSpeech } from "../live/useWorkbench.tsx";
+import { useBench, useEditorState, useScreen, useSpeech } from "../live/useWorkbench.tsx";
 import { isAvailable } from "../state/commands.ts";
 import type { ToolName } from "../tools/tool.ts";
 import { words } from "../words/say.ts";
@@ -16,6 +16,7 @@ const GROUPS: readonly (readonly ToolName[])[] = [
 
 export function ToolRail() {
   const { session } = useEditorState();
+  const { showsSoffit } = useScreen();
   const { t } = useSpeech();
   return (
     <div
@@ -33,6 +34,7 @@ export function ToolRail() {
         </div>
       ))}
       <div className="rail-group">
+        <CommandButton id="command.soffit" icon="soffit" isOn={showsSoffit} />
         <CommandButton id="command.underlay" icon="underlay" />
         <CommandButton id="command.undo" icon="undo" />
         <CommandButton id="command.redo" icon="redo" />
@@ -66,9 +68,16 @@ function ToolButton({ name, isInHand }: { name: ToolName; isInHand: boolean }) {
   );
 }
 
-type PlainCommand = "command.underlay" | "command.undo" | "command.redo";
+type PlainCommand = "command.soffit" | "command.underlay" | "command.undo" | "command.redo";
 
-function CommandButton({ id, icon }: { id: PlainCommand; icon: "underlay" | "undo" | "redo" }) {
+interface CommandButtonProps {
+  readonly id: PlainCommand;
+  readonly icon: "soffit" | "underlay" | "undo" | "redo";
+  /** Of a command that turns something on and off. */
+  readonly isOn?: boolean;
+}
+
+function CommandButton({ id, icon, isOn }: CommandButtonProps) {
   const bench = useBench();
   const state = useEditorState();
   const { t } = useSpeech();
@@ -81,6 +90,7 @@ function CommandButton({ id, icon }: { id: PlainCommand; icon: "underlay" | "und
       className="rail-button"
       aria-label={tip}
       title={tip}
+      aria-pressed={isOn}
       aria-disabled={command === undefined || !isAvailable(command, state, false)}
       onClick={() => run(bench, id)}
     >

@@ -20,6 +20,7 @@ export function TopBar() {
       <ProjectName />
       <Scoreboard />
       <ProblemsButton />
+      <SheetsButton />
       <FindButton />
       <LanguageChoice />
       <OtherTabs />
@@ -92,6 +93,23 @@ function ProblemsButton() {
   );
 }
 
+function SheetsButton() {
+  const bench = useBench();
+  const { isSheetsOpen } = useScreen();
+  const { t } = useSpeech();
+  return (
+    <button
+      type="button"
+      className="sheets-button"
+      aria-expanded={isSheetsOpen}
+      title={commandTip("command.sheets", t)}
+      onClick={() => run(bench, "command.sheets")}
+    >
+      {t(words("command.sheets"))}
+    </button>
+  );
+}
+
 function FindButton() {
   const bench = useBench();
   const { t } = useSpeech();
@@ -103,6 +121,10 @@ function FindButton() {
       title={commandTip("command.find", t)}
       onClick={() => run(bench, "command.find")}
     >
+      <svg viewBox="0 0 14 14" width="14" height="14" aria-hidden="true" className="icon">
+        <circle cx="6" cy="6" r="4" />
+        <path d="M9 9l3.5 3.5" />
+      </svg>
       <span>{t(words("command.find"))}</span>
       <kbd>Ctrl K</kbd>
     </button>

@@ -11,13 +11,19 @@ function Icon({ children }: { children: ReactNode }) {
   );
 }
 
-type IconName = ToolName | "underlay" | "undo" | "redo";
+type IconName = ToolName | "soffit" | "underlay" | "undo" | "redo";
 
 export function ToolIcon({ name }: { name: IconName }) {
   return <Icon>{DRAWN[name]}</Icon>;
 }
 
 const DRAWN: Readonly<Record<IconName, ReactNode>> = {
+  soffit: (
+    <>
+      <path d="M2.5 3.5h15v5h-15zM7.5 3.5v5M12.5 3.5v5" />
+      <path d="M5 8.5V17M15 8.5V17M3 17h4M13 17h4" />
+    </>
+  ),
   select: <path d="M5 3l10.5 7-5 1.1 3 5.2-2 1.2-3-5.3-3.5 3.6z" />,
   wall: (
     <>

@@ -4,10 +4,10 @@ import type { FillAsk } from "../live/liveFill.ts";
 import type { FillClient } from "./client.ts";
 import type { Filled } from "./protocol.ts";
 
-/** Fills beside the page; where the browser gives no worker, in it with `fillNow`. */
+/** Fills beside the page; where the browser gives no worker, in it with `fillHere`. */
 export function fillBeside(
   client: FillClient,
-  fillNow: (ask: FillAsk) => Filled,
+  fillHere: (ask: FillAsk) => Promise<Filled>,
 ): (ask: FillAsk) => Promise<Filled | null> {
   let revision = 0;
   return async (ask) => {
@@ -21,7 +21,7 @@ export function fillBeside(
       case "broken":
         throw new Error(answer.reason);
       case "no-worker":
-        return fillNow(ask);
+        return fillHere(ask);
       default:
         return answer satisfies never;
     }

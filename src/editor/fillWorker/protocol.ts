@@ -6,7 +6,8 @@
 // A kit is sent once and then named by its number: it is larger than a unit, and the cover tables that the fill
 // remembers belong to the object, so a copy with every job would have them worked out anew.
 
-import { type FilledUnit, fillUnit } from "../../fill/fillUnit.ts";
+import { fillUnit } from "../../fill/fillUnit.ts";
+import type { FilledUnit } from "../../fill/fillWalls.ts";
 import type { Union } from "../../geom/union.ts";
 import type { Kit } from "../../kit/kit.ts";
 import type { FillAsk } from "../live/liveFill.ts";

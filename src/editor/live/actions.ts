@@ -119,13 +119,28 @@ const PROBLEM_SCALE = 0.16; // px per mm: near enough to see the pieces round a 
 
 /** Goes to a problem and selects what it is about. */
 export function goToProblem(bench: Workbench, { number, problem, at }: PlacedProblem): void {
-  changeScreen(bench, { problem: number });
+  changeScreen(bench, { problem: number, ...(isOfSoffit(problem) ? { showsSoffit: true } : {}) });
   const state = bench.editor.get();
   const item = itemOf(bench, unitInHand(state), problem.where);
   if (item !== null) {
     bench.editor.set((now) => withSession(now, { selection: { ...now.session.selection, items: [item] } }));
   }
   if (at !== null) goTo(bench, at, PROBLEM_SCALE);
+}
+
+/** Problems told of a soffit that stand nowhere on a wall. */
+const SOFFIT_PROBLEMS: readonly string[] = [
+  "no-exact-cover",
+  "special-soffit",
+  "connectors-cross",
+  "connector-gap",
+  "no-retained-support",
+  "prop-at-edge",
+  "slab-off-wall",
+];
+
+function isOfSoffit({ kind, where }: PlacedProblem["problem"]): boolean {
+  return SOFFIT_PROBLEMS.includes(kind) && where.face === undefined;
 }
 
 function itemOf(
@@ -141,7 +156,10 @@ function itemOf(
   const wall = where.wall ?? face?.walls[0];
   if (wall !== undefined && find(unit.walls, wall) !== undefined) return { bucket: "walls", id: wall };
   const room = listed(unit.rooms).find(({ name }) => name === where.room);
-  return room === undefined ? null : { bucket: "rooms", id: room.id };
+  if (room !== undefined) return { bucket: "rooms", id: room.id };
+  // The soffit of a slab outside the walls goes by the slab's id.
+  const slab = where.room === undefined ? undefined : find(unit.slabs, where.room);
+  return slab === undefined ? null : { bucket: "slabs", id: slab.id };
 }
 
 /** Carries out any command. */
@@ -169,9 +187,14 @@ function screenCommands(bench: Workbench, screen: Screen): Calls {
     "command.problems": change({ panel: screen.panel === "problems" ? null : "problems" }),
     "command.projects": change({ panel: screen.panel === "projects" ? null : "projects" }),
     "command.things": change({ panel: screen.panel === "things" ? null : "things" }),
+    "command.sheets": change({ isSheetsOpen: !screen.isSheetsOpen }),
     "command.kit": change({ isKitOpen: !screen.isKitOpen }),
     "command.underlay": change({ isUnderlayOpen: !screen.isUnderlayOpen }),
     "command.all-widths": change({ allWidths: !screen.allWidths }),
+    "command.soffit": () => {
+      changeScreen(bench, { showsSoffit: !screen.showsSoffit });
+      bench.soffit.set(() => null);
+    },
     "command.theme": change({ theme: screen.shownTheme === "light" ? "dark" : "light" }),
     "command.speak-en": () => chooseLanguage(bench, "en"),
     "command.speak-es": () => chooseLanguage(bench, "es"),

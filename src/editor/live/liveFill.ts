@@ -1,7 +1,9 @@
-// The fill of the unit in view, always there and never a step: worked out once for each state of a unit and kept, in
-// the page while that is quick, beside it in a worker when it is not.
+// The fill of the unit in view, always there and never a step: worked out once for each state of a unit and kept.
+//
+//   walls     in the page while that is quick, so that panels follow the hand; else beside it, with the soffits
+//   soffits   always beside the page, in a worker: they take longer than the walls and come a moment later
 
-import type { FilledUnit, FillInput } from "../../fill/fillUnit.ts";
+import type { FilledUnit, FillInput } from "../../fill/fillWalls.ts";
 import type { Kit } from "../../kit/kit.ts";
 import type { PlanDocument, UnitDocument } from "../../plan/document.ts";
 import { documentToUnit } from "../../plan/documentProject.ts";
@@ -13,11 +15,15 @@ export interface LiveFill {
   readonly outline: Outline;
   readonly fill: FilledUnit["fill"];
   readonly kit: Kit;
+  /** False while the soffits are on their way: then bill and problems know of walls alone. */
+  readonly hasSoffits: boolean;
 }
 
 /** The fill of the unit in view, or while it is being worked out the last one there was. */
 export interface FillInView {
   readonly live: LiveFill | null;
+  /** The last fill of the unit that had its soffits: the same as `live` when the hand rests. */
+  readonly whole: LiveFill | null;
   /** The unit has changed since; its own fill is on the way. */
   readonly isStale: boolean;
   /** The fill of this state broke down: a fault of the program, never a reason to lose the drawing. */
@@ -33,8 +39,8 @@ export interface LiveFillSource {
   /** The fill of a unit if it is known, and nothing asked for. */
   readonly known: (document: PlanDocument, unit: UnitDocument, kit: Kit) => LiveFill | null;
   /**
-   * The same fill with its drafts, on which choices and reasons stand. Where it came from beside the page it has none:
-   * with `mayFill` it is worked out in the page, else it is null, as it is where the fill breaks down.
+   * The walls of the same fill with their drafts, on which choices and reasons stand. A fill from beside the page has
+   * none: with `mayFill` they are worked out in the page, else this is null, as it is where the fill breaks down.
    */
   readonly whole: (
     document: PlanDocument,
@@ -42,7 +48,7 @@ export interface LiveFillSource {
     kit: Kit,
     mayFill: boolean,
   ) => FilledUnit | null;
-  /** The fill of a plan that is only tried: nothing of it is kept. Throws where it breaks down. */
+  /** The walls of a plan that is only tried: nothing of it is kept. Throws where the fill breaks down. */
   readonly trial: (document: PlanDocument, unit: Unit, kit: Kit) => FilledUnit;
   /** Wakes `listener` when a fill has come in. Returns the way to stop. */
   readonly subscribe: (listener: () => void) => () => void;
@@ -51,14 +57,15 @@ export interface LiveFillSource {
 }
 
 export interface LiveFillSettings {
+  /** The walls alone where there is a worker for the rest, else everything. */
   readonly fillNow: (ask: FillAsk) => FilledUnit;
   /**
-   * Works beside the page; null = there is nothing beside it. Answers null where a newer ask has put this one aside,
-   * and rejects where the fill breaks down.
+   * Fills walls and soffits beside the page; null = there is nothing beside it. Answers null where a newer ask has put
+   * this one aside, and rejects where the fill breaks down.
    */
   readonly fillBeside: ((ask: FillAsk) => Promise<Filled | null>) | null;
   readonly clock: () => number;
-  /** A unit whose last fill took longer is filled beside the page, ms. */
+  /** A unit whose walls took longer in the page is filled beside it, ms. */
   readonly quick: number;
 }
 
@@ -75,8 +82,12 @@ interface Kept {
 }
 
 interface Shelf {
-  readonly known: LiveFillSource["known"];
-  readonly keep: (ask: FillAsk, unit: UnitDocument, filled: Filled) => LiveFill;
+  readonly known: (
+    on: Pick<PlanDocument, "storey" | "fillers">,
+    unit: UnitDocument,
+    kit: Kit,
+  ) => LiveFill | null;
+  readonly keep: (ask: FillAsk, unit: UnitDocument, filled: Filled & { hasSoffits: boolean }) => LiveFill;
 }
 
 // Fills are kept as long as the state of the unit they belong to.
@@ -88,12 +99,17 @@ function createShelf(): Shelf {
       const isSame = found?.storey === storey && found.fillers === fillers && found.live.kit === kit;
       return isSame ? found.live : null;
     },
-    keep: ({ storey, fillers, kit }, unit, { outline, fill }) => {
-      const live = { outline, fill, kit };
+    keep: ({ storey, fillers, kit }, unit, { outline, fill, hasSoffits }) => {
+      const live = { outline, fill, kit, hasSoffits };
       kept.set(unit, { storey, fillers, live });
       return live;
     },
   };
+}
+
+interface Shown {
+  readonly unit: string;
+  readonly live: LiveFill;
 }
 
 /** Makes the source of live fills. */
@@ -101,59 +117,79 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
   const { clock, fillNow, fillBeside, quick } = settings;
   const shelf = createShelf();
   const listeners = new Set<() => void>();
-  let last: { readonly unit: string; readonly live: LiveFill } | null = null;
+  let last: Shown | null = null;
+  let lastWhole: Shown | null = null;
   let [took, version] = [0, 0];
   let asked: UnitDocument | null = null;
   const broken = new WeakSet<UnitDocument>();
-  const wholes = new WeakMap<LiveFill["fill"], FilledUnit>();
+  const drafted = new WeakMap<LiveFill["fill"], FilledUnit>();
   const now = (ask: FillAsk): FilledUnit => {
+    const start = clock();
     const filled = fillNow(ask);
-    wholes.set(filled.fill, filled);
+    // The first fill of a page warms the engine up and says little about the next.
+    took = last === null ? 0 : clock() - start;
+    drafted.set(filled.fill, filled);
     return filled;
   };
 
-  const shown = (unit: UnitDocument, live: LiveFill): FillInView => {
+  const wholeOf = (unit: UnitDocument) => (lastWhole?.unit === unit.id ? lastWhole.live : null);
+  const shown = (unit: UnitDocument, live: LiveFill, isBroken = false): FillInView => {
     last = { unit: unit.id, live };
-    return { live, isStale: false, isBroken: false };
+    if (live.hasSoffits) lastWhole = last;
+    return { live, whole: wholeOf(unit), isStale: false, isBroken };
   };
   const lastOf = (unit: UnitDocument, isBroken: boolean): FillInView => ({
     live: last?.unit === unit.id ? last.live : null,
+    whole: wholeOf(unit),
     isStale: true,
     isBroken,
   });
+  const wake = () => {
+    version += 1;
+    for (const listener of [...listeners]) listener();
+  };
   const askFor = async (beside: NonNullable<typeof fillBeside>, ask: FillAsk, unit: UnitDocument) => {
+    if (asked === unit) return;
     asked = unit;
-    const start = clock();
     try {
       const filled = await beside(ask);
-      if (filled !== null) {
-        last = { unit: unit.id, live: shelf.keep(ask, unit, filled) };
-        took = clock() - start;
-      }
+      // Put aside for a newer ask, which will wake whoever listens.
+      if (filled === null && asked !== unit) return;
+      if (filled !== null) arrive(ask, unit, filled);
     } catch {
       broken.add(unit);
     }
-    version += 1;
     if (asked === unit) asked = null;
-    for (const listener of [...listeners]) listener();
+    wake();
+  };
+  const arrive = (ask: FillAsk, unit: UnitDocument, filled: Filled) => {
+    const walls = shelf.known(ask, unit, ask.kit);
+    const live = shelf.keep(ask, unit, { ...filled, hasSoffits: true });
+    const drafts = walls === null ? undefined : drafted.get(walls.fill);
+    if (drafts !== undefined) drafted.set(live.fill, drafts);
+    lastWhole = { unit: unit.id, live };
+    if (walls === null) last = lastWhole;
   };
   return {
     known: shelf.known,
     inView: (document, unit, kit) => {
       const found = shelf.known(document, unit, kit);
-      if (found !== null) return shown(unit, found);
-      if (broken.has(unit)) return lastOf(unit, true);
-      const ask = askOf(document, documentToUnit(unit), kit);
+      if (found === null && broken.has(unit)) return lastOf(unit, true);
+      const ask = () => askOf(document, documentToUnit(unit), kit);
+      if (found !== null) {
+        if (!found.hasSoffits && fillBeside !== null && !broken.has(unit))
+          void askFor(fillBeside, ask(), unit);
+        return shown(unit, found, broken.has(unit));
+      }
       if (fillBeside !== null && took >= quick && last?.unit === unit.id) {
-        if (asked !== unit) void askFor(fillBeside, ask, unit);
+        void askFor(fillBeside, ask(), unit);
         return lastOf(unit, false);
       }
-      const start = clock();
       try {
-        const filled = now(ask);
-        // The first fill of a page warms the engine up and says little about the next.
-        took = last === null ? 0 : clock() - start;
-        return shown(unit, shelf.keep(ask, unit, filled));
+        const made = ask();
+        const live = shelf.keep(made, unit, { ...now(made), hasSoffits: fillBeside === null });
+        if (fillBeside !== null) void askFor(fillBeside, made, unit);
+        return shown(unit, live);
       } catch {
         broken.add(unit);
         return lastOf(unit, true);
@@ -161,12 +197,12 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
     },
     whole: (document, unit, kit, mayFill) => {
       const kept = shelf.known(document, unit, kit);
-      const found = kept === null ? undefined : wholes.get(kept.fill);
+      const found = kept === null ? undefined : drafted.get(kept.fill);
       if (found !== undefined) return found;
       if (!mayFill) return null;
       try {
-        const filled = fillNow(askOf(document, documentToUnit(unit), kit));
-        if (kept !== null) wholes.set(kept.fill, filled);
+        const filled = now(askOf(document, documentToUnit(unit), kit));
+        if (kept !== null) drafted.set(kept.fill, filled);
         return filled;
       } catch {
         return null;

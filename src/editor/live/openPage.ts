@@ -1,7 +1,7 @@
 // Opens the page: what the fill needs, the project that was open last, and the desk that keeps it.
 
 import wasmUrl from "clipper2-wasm/dist/es/clipper2z.wasm?url";
-import { fillUnit } from "../../fill/fillUnit.ts";
+import { fillWalls } from "../../fill/fillWalls.ts";
 import { loadUnion } from "../../geom/union.ts";
 import { createFillClient } from "../fillWorker/client.ts";
 import { fillBeside } from "../fillWorker/fillBeside.ts";
@@ -29,10 +29,14 @@ export async function openPage(): Promise<OpenedPage> {
     loadUnion(wasmUrl),
     openDesk(browserDesk(), sampleProject(preferredLanguage(navigator.languages))),
   ]);
-  const fillNow = (ask: FillAsk) => fillUnit({ ...ask, union });
+  // Only where the browser lets no worker start does the page place soffits itself.
+  const fillWhole = async (ask: FillAsk) => {
+    const { fillUnit } = await import("../../fill/fillUnit.ts");
+    return fillUnit({ ...ask, union });
+  };
   const fills = createLiveFill({
-    fillNow,
-    fillBeside: fillBeside(createFillClient(startFillWorker), fillNow),
+    fillNow: (ask) => fillWalls({ ...ask, union }, null),
+    fillBeside: fillBeside(createFillClient(startFillWorker), fillWhole),
     clock: () => performance.now(),
     quick: QUICK_MS,
   });

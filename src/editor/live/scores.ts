@@ -17,7 +17,8 @@ export interface Scores {
   readonly fillers: number;
   readonly sizes: number;
   readonly panels: number;
-  readonly mass: Kg;
+  /** Of all pieces; null while the soffits are on their way. */
+  readonly mass: Kg | null;
   /** Widest first. */
   readonly widths: readonly WidthCount[];
 }
@@ -38,7 +39,7 @@ export function scoresOf(live: LiveFill): Scores {
     fillers: fill.totals.fillers,
     sizes: widths.length,
     panels: fill.totals.panels,
-    mass: fill.bill.reduce((sum, { mass }) => sum + mass, 0),
+    mass: live.hasSoffits ? fill.bill.reduce((sum, { mass }) => sum + mass, 0) : null,
     widths,
   };
   scored.set(live, scores);

@@ -18,9 +18,13 @@ export interface Screen {
   readonly isFinding: boolean;
   /** Whether the table of the kit lies over the plan. */
   readonly isKitOpen: boolean;
+  /** Whether the sheets lie over all but the bar. */
+  readonly isSheetsOpen: boolean;
   /** Whether the settings of the underlay are shown. */
   readonly isUnderlayOpen: boolean;
   readonly allWidths: boolean;
+  /** Whether the soffit lies over the plan. */
+  readonly showsSoffit: boolean;
   /** Whether the hint of the first minute has done its work. */
   readonly isHintDone: boolean;
   /** Whether space is held, so that a drag pans. */
@@ -41,8 +45,10 @@ export function startScreen(): Screen {
     problem: null,
     isFinding: false,
     isKitOpen: false,
+    isSheetsOpen: false,
     isUnderlayOpen: false,
     allWidths: false,
+    showsSoffit: false,
     isHintDone: false,
     isPanning: false,
   };

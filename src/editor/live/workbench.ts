@@ -9,6 +9,7 @@ import type { Position } from "../../plan/project.ts";
 import type { CommandId } from "../keys.ts";
 import type { PaneFocus } from "../pane/paneFocus.ts";
 import { type PlacedProblem, placeProblems } from "../scene/problemPlaces.ts";
+import type { SoffitFocus } from "../scene/soffitHit.ts";
 import type { Viewport } from "../scene/viewport.ts";
 import { type EditorState, startEditor, unitInView } from "../state/editorState.ts";
 import type { View } from "../state/session.ts";
@@ -31,6 +32,8 @@ export interface Workbench {
   readonly fitted: Store<View | null>;
   /** What the elevation shows and the hand is on there; null = whatever is selected. */
   readonly focus: Store<PaneFocus | null>;
+  /** What the hand is on in the soffit; null = nothing. */
+  readonly soffit: Store<SoffitFocus | null>;
   /** null: nothing keeps the project on this page, so nothing is said. */
   readonly saved: Store<Saved | null>;
   /** Commands that parts of the page carry out themselves, set by those parts while they are there. */
@@ -69,6 +72,7 @@ export function createWorkbench(document: PlanDocument, fills: LiveFillSource): 
     backdrop: createStore<Backdrop | null>(null),
     fitted: createStore<View | null>(null),
     focus: createStore<PaneFocus | null>(null),
+    soffit: createStore<SoffitFocus | null>(null),
     saved: createStore<Saved | null>(null),
     calls: new Map(),
     catalogues: createStore<Catalogues>({ en: english }),
@@ -97,6 +101,7 @@ function readKit(kit: string | object): Kit | null {
 export interface InView extends FillInView {
   readonly document: PlanDocument;
   readonly unit: UnitDocument;
+  /** Of the last fill that had its soffits, so that none comes and goes while the hand moves. */
   readonly problems: readonly PlacedProblem[];
 }
 
@@ -105,8 +110,10 @@ export function inViewOf({ fills }: Workbench, state: EditorState): InView {
   const unit = unitInView(state);
   const kit = kitOf(document);
   const filled: FillInView =
-    kit === null ? { live: null, isStale: false, isBroken: false } : fills.inView(document, unit, kit);
-  return { ...filled, document, unit, problems: problemsOf(unit, filled.live) };
+    kit === null
+      ? { live: null, whole: null, isStale: false, isBroken: false }
+      : fills.inView(document, unit, kit);
+  return { ...filled, document, unit, problems: problemsOf(unit, filled.whole ?? filled.live) };
 }
 
 const placed = new WeakMap<LiveFill, readonly PlacedProblem[]>();

@@ -7,7 +7,7 @@ import { produce } from "immer";
 import { type FilledWith, sizesInUse, tableFor } from "../../fill/choices.ts";
 import { coverInterval } from "../../fill/cover.ts";
 import type { CoverTable } from "../../fill/coverTable.ts";
-import type { FilledUnit } from "../../fill/fillUnit.ts";
+import type { FilledUnit } from "../../fill/fillWalls.ts";
 import { narrowUnder } from "../../fill/kitTables.ts";
 import { type PlacedWidth, type SeenStretch, stretchesSeen } from "../../fill/stretchPieces.ts";
 import type { PlanDocument } from "../../plan/document.ts";

@@ -6,10 +6,11 @@
 //   │▓▓│100│600 │600 │ …  │
 //   └──┴───┴────┴────┴────┘ 0      ▓ corner leg; ticks at the joints along the floor
 
-import type { FilledUnit } from "../../fill/fillUnit.ts";
+import type { FilledUnit } from "../../fill/fillWalls.ts";
 import type { FaceOpening, FacePiece, FilledFace, Problem } from "../../fill/result.ts";
 import { type Kit, type Piece, ruleValue } from "../../kit/kit.ts";
 import type { Mm } from "../../units.ts";
+import type { PlacedProblem } from "../scene/problemPlaces.ts";
 
 export type DrawnKind = "panel" | "filler" | "closure" | "corner" | "band" | "stop-end" | "unfilled";
 
@@ -90,19 +91,17 @@ export function ringOf({ drafts }: FilledUnit, face: number): readonly number[] 
   return turned.filter((index) => drafts[index]!.settled.length > 0);
 }
 
-/** Numbers of the problems as the list gives them: errors first. */
-export function problemNumbers(problems: readonly Problem[]): readonly number[] {
-  const order = problems.map((_, k) => k);
-  order.sort((a, b) => rank(problems[a]!) - rank(problems[b]!) || a - b);
-  const numbers = new Array<number>(problems.length).fill(0);
-  order.forEach((index, k) => {
-    numbers[index] = k + 1;
-  });
-  return numbers;
+/** Numbers of the problems of a face's fill as the list of the unit gives them; 0 where the list has none. */
+export function problemNumbers(
+  problems: readonly Problem[],
+  list: readonly Pick<PlacedProblem, "number" | "problem">[],
+): readonly number[] {
+  const numbers = new Map(list.map(({ number, problem }) => [nameOf(problem), number]));
+  return problems.map((problem) => numbers.get(nameOf(problem)) ?? 0);
 }
 
-function rank({ severity }: Problem): number {
-  return severity === "error" ? 0 : 1;
+function nameOf({ kind, message, where }: Problem): string {
+  return `${kind} ${where.face} ${where.x} ${message}`;
 }
 
 function partsOf(face: FilledFace, kit: Kit): readonly DrawnPart[] {

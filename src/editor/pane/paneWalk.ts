@@ -1,6 +1,6 @@
 // Walking the elevation by keys: from face to interval to piece and back, and from one to the next on each level.
 
-import type { FilledUnit } from "../../fill/fillUnit.ts";
+import type { FilledUnit } from "../../fill/fillWalls.ts";
 import { type SeenStretch, stretchesSeen } from "../../fill/stretchPieces.ts";
 import type { Kit } from "../../kit/kit.ts";
 import { type DrawnFace, type DrawnPart, drawnFace, ringOf } from "./elevation.ts";

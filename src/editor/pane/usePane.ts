@@ -2,7 +2,7 @@
 
 import { useDeferredValue, useMemo, useState, useSyncExternalStore } from "react";
 import type { FilledWith } from "../../fill/choices.ts";
-import type { FilledUnit } from "../../fill/fillUnit.ts";
+import type { FilledUnit } from "../../fill/fillWalls.ts";
 import type { UnitDocument } from "../../plan/document.ts";
 import { documentToUnit } from "../../plan/documentProject.ts";
 import type { Unit } from "../../plan/project.ts";
@@ -52,7 +52,7 @@ export function paneView(
   const now = kept === null ? null : focused(kept, filled, live.kit);
   if (now === null) return null;
   const given = { filled, unit: unitOf(unit), kit: live.kit, fillers: document.fillers };
-  return { given, now, inView, numbers: problemNumbers(filled.fill.problems) };
+  return { given, now, inView, numbers: problemNumbers(filled.fill.problems, inView.problems) };
 }
 
 /** The view of the moment, for what a key does. */

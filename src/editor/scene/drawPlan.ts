@@ -2,6 +2,7 @@
 
 import { drawConcrete } from "./concrete.ts";
 import { drawPieces } from "./drawPieces.ts";
+import { drawSoffit } from "./drawSoffit.ts";
 import { drawTies } from "./drawTies.ts";
 import { drawLabels } from "./labels.ts";
 import { drawControlLines, drawServices, drawSlabs } from "./lines.ts";
@@ -14,6 +15,7 @@ import type { Scene } from "./scene.ts";
 
 export function drawPlan(pen: Pen, scene: Scene): void {
   drawSlabs(pen, scene);
+  drawSoffit(pen, scene);
   drawConcrete(pen, scene);
   drawOpenings(pen, scene);
   drawJambs(pen, scene);

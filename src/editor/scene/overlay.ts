@@ -14,10 +14,12 @@ import type { Palette } from "../theme/palette.ts";
 import type { Mark } from "../tools/protocol.ts";
 import { ringPath } from "./concrete.ts";
 import { drawMarks } from "./drawMarks.ts";
+import { propRadius } from "./drawSoffit.ts";
 import type { Figure } from "./figures.ts";
 import { tracePath } from "./lines.ts";
 import { type LineStyle, type Pen, strokePath } from "./pen.ts";
 import { scenePieces } from "./pieces.ts";
+import { type SoffitThing, soffitThing } from "./soffitHit.ts";
 import { type Pixel, toPixel, toScreen, type Viewport } from "./viewport.ts";
 
 export interface Overlay {
@@ -28,6 +30,8 @@ export interface Overlay {
   readonly selection: readonly ItemRef[];
   readonly hovered: Hit | null;
   readonly hoveredPiece: string | null;
+  /** What the hand is on in the soffit. */
+  readonly soffit: SoffitThing | null;
   readonly marks: readonly Mark[];
   readonly figures: readonly Figure[];
   /** Where lines are begun: a cross-hair is shown here; null without one. */
@@ -42,6 +46,7 @@ const CROSS = 12; // px, half a cross-hair
 export function drawOverlay(pen: Pen, overlay: Overlay): void {
   const { palette, selection, hovered } = overlay;
   drawHoveredPiece(pen, overlay);
+  drawSoffitThings(pen, overlay);
   if (hovered?.kind === "item" && !isAmong(selection, hovered.item)) {
     outline(pen, overlay, hovered.item, { colour: palette.accent, width: 1.25 });
   }
@@ -145,6 +150,23 @@ function drawHoveredPiece(pen: Pen, { live, hoveredPiece, viewport, palette }: O
     }
     strokePath(pen, { colour: palette.accent, width: 1.25 });
   }
+}
+
+// In the soffit: what the pointer is on lightly, what the hand has taken in full.
+function drawSoffitThings(pen: Pen, { live, hoveredPiece, soffit, viewport, palette }: Overlay): void {
+  if (live === null) return;
+  const trace = (thing: SoffitThing, width: number) => {
+    pen.beginPath();
+    if (thing.kind === "shape") ringPath(pen, viewport, thing.shape.outline);
+    else {
+      const [x, y] = toScreen(viewport, thing.place.prop.at);
+      pen.arc(x, y, propRadius(viewport.scale) + 3, 0, 2 * Math.PI);
+    }
+    strokePath(pen, { colour: palette.accent, width });
+  };
+  const lit = hoveredPiece === null ? null : soffitThing(live, hoveredPiece);
+  if (lit !== null) trace(lit, 1.25);
+  if (soffit !== null) trace(soffit, 2);
 }
 
 // Square at a free end, round where other walls meet.

@@ -4,8 +4,10 @@ import type { Problem } from "../../fill/result.ts";
 import { find, listed, type UnitDocument } from "../../plan/document.ts";
 import { placeOnWall, wallLength } from "../../plan/editAxis.ts";
 import type { Position } from "../../plan/project.ts";
+import { boxAround } from "../box.ts";
 import type { LiveFill } from "../live/liveFill.ts";
 import { alongFace } from "./pieces.ts";
+import { middleOf } from "./soffitPieces.ts";
 
 export interface PlacedProblem {
   /** From 1, as in the list. */
@@ -23,7 +25,16 @@ export function placeProblems(unit: UnitDocument, live: LiveFill | null): readon
     ...problems.filter(({ severity }) => severity === "error"),
     ...problems.filter(({ severity }) => severity === "warning"),
   ];
-  return ordered.map((problem, k) => ({ number: k + 1, problem, at: placeOf(unit, live, problem) }));
+  return ordered.map((problem, k) => ({
+    ...{ number: k + 1, problem },
+    at: openPlace(live, problems.indexOf(problem)) ?? placeOf(unit, live, problem),
+  }));
+}
+
+// A problem that leaves a part of a soffit open stands in the middle of that part.
+function openPlace({ fill }: LiveFill, problem: number): Position | null {
+  const open = fill.soffits.flatMap(({ unfilled }) => unfilled).find((each) => each.problem === problem);
+  return open === undefined ? null : middleOf(boxAround(open.outline));
 }
 
 function placeOf(unit: UnitDocument, live: LiveFill, { where }: Problem): Position | null {
@@ -41,6 +52,8 @@ function placeOf(unit: UnitDocument, live: LiveFill, { where }: Problem): Positi
   }
   const label = listed(unit.rooms).find(({ name }) => name === where.room);
   if (label !== undefined) return label.at;
+  const soffit = live.fill.soffits.find(({ room }) => room === where.room);
+  if (soffit !== undefined) return middleOf(boxAround(soffit.outline));
   const room = live.outline.rooms.find(({ name }) => name === where.room);
   return room?.lowerLeft ?? null;
 }

@@ -32,4 +32,6 @@ export interface Scene {
   readonly chosenProblem: number | null;
   /** Widths of all pieces, at every zoom at which pieces show. */
   readonly allWidths: boolean;
+  /** Whether the soffit lies over the plan. */
+  readonly showsSoffit: boolean;
 }

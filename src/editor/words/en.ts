@@ -5,6 +5,7 @@
 
 import { engineerEnglish } from "./enEngineer.ts";
 import { screenEnglish } from "./enScreen.ts";
+import { soffitEnglish } from "./enSoffit.ts";
 import { storageEnglish } from "./enStorage.ts";
 
 /** A text, or a pair chosen by the value `count`. */
@@ -13,6 +14,7 @@ export type Phrase = string | { readonly one: string; readonly other: string };
 export const english = {
   ...engineerEnglish,
   ...screenEnglish,
+  ...soffitEnglish,
   ...storageEnglish,
 
   "tool.select": "Select",

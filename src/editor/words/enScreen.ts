@@ -5,6 +5,7 @@ export const screenEnglish = {
   "command.all-widths": "Widths of all pieces",
   "command.new-unit": "New unit, drawn from nothing",
   "command.theme": "Light or dark",
+  "command.sheets": "Sheets",
   "command.speak-en": "Language: English",
   "command.speak-es": "Language: Spanish (Español)",
   "command.speak-pt": "Language: Portuguese (Português)",

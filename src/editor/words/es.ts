@@ -3,11 +3,13 @@
 import type { Catalogue } from "./en.ts";
 import { engineerSpanish } from "./esEngineer.ts";
 import { screenSpanish } from "./esScreen.ts";
+import { soffitSpanish } from "./esSoffit.ts";
 import { storageSpanish } from "./esStorage.ts";
 
 export const spanish: Catalogue = {
   ...engineerSpanish,
   ...screenSpanish,
+  ...soffitSpanish,
   ...storageSpanish,
 
   "tool.select": "Seleccionar",

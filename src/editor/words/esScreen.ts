@@ -8,6 +8,7 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
   "command.all-widths": "Anchos de todas las piezas",
   "command.new-unit": "Unidad nueva, trazada desde cero",
   "command.theme": "Claro u oscuro",
+  "command.sheets": "Hojas",
   "command.speak-en": "Idioma: inglés (English)",
   "command.speak-es": "Idioma: español",
   "command.speak-pt": "Idioma: portugués (Português)",

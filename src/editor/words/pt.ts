@@ -5,11 +5,13 @@
 import type { Catalogue } from "./en.ts";
 import { engineerPortuguese } from "./ptEngineer.ts";
 import { screenPortuguese } from "./ptScreen.ts";
+import { soffitPortuguese } from "./ptSoffit.ts";
 import { storagePortuguese } from "./ptStorage.ts";
 
 export const portuguese: Catalogue = {
   ...engineerPortuguese,
   ...screenPortuguese,
+  ...soffitPortuguese,
   ...storagePortuguese,
 
   "tool.select": "Selecionar",

@@ -8,6 +8,7 @@ export const screenPortuguese: Translated<typeof screenEnglish> = {
   "command.all-widths": "Larguras de todas as peças",
   "command.new-unit": "Unidade nova, traçada do zero",
   "command.theme": "Claro ou escuro",
+  "command.sheets": "Folhas",
   "command.speak-en": "Idioma: inglês (English)",
   "command.speak-es": "Idioma: espanhol (Español)",
   "command.speak-pt": "Idioma: português",

@@ -55,15 +55,16 @@ export function speechOf(language: Language, catalogues: Catalogues): Speech {
 
 /** The text of `said`. A value the phrase does not name is left out; one that is missing stays in its braces. */
 export function say(speech: Speech, said: Words): string {
-  const phrase: Phrase = speech.catalogue[said.key];
-  return chosen(phrase, speech.language, said.values.count).replaceAll(
-    /\{([a-z]+)\}/g,
-    (braces, name: string) => {
-      const value = Object.hasOwn(said.values, name) ? said.values[name] : undefined;
-      if (value === undefined) return braces;
-      return typeof value === "number" ? speech.write(value) : value;
-    },
-  );
+  return sayPhrase(speech, speech.catalogue[said.key], said.values);
+}
+
+/** The same for a phrase of no catalogue. */
+export function sayPhrase(speech: Omit<Speech, "catalogue">, phrase: Phrase, values: WordValues): string {
+  return chosen(phrase, speech.language, values.count).replaceAll(/\{([a-z]+)\}/g, (braces, name: string) => {
+    const value = Object.hasOwn(values, name) ? values[name] : undefined;
+    if (value === undefined) return braces;
+    return typeof value === "number" ? speech.write(value) : value;
+  });
 }
 
 function chosen(phrase: Phrase, language: Language, count: string | number | undefined): string {

@@ -1,7 +1,7 @@
 // One soffit from its outline and its legs: plan it, number its pieces, stand it on props, say what cannot be built.
 
 import type { Point } from "../../geom/point.ts";
-import { type Ring, ringArea } from "../../geom/ring.ts";
+import { type Ring, ringArea, ringBox } from "../../geom/ring.ts";
 import { closureStripOf } from "../../kit/closures.ts";
 import { propOf } from "../../kit/fittings.ts";
 import { type Kit, type Prop, ruleValue } from "../../kit/kit.ts";
@@ -14,7 +14,7 @@ import type { Soffit, SoffitPiece, SoffitProp } from "../result.ts";
 import { cellRing, cellsInBoth, type Rect } from "./cells.ts";
 import type { SoffitContext, SoffitField } from "./field.ts";
 import { type LocalFrame, turned } from "./localFrame.ts";
-import { fittingLegs, type OpenPlace, openPlaces } from "./openPlaces.ts";
+import { fittingLegs, type OpenPlace, openPlaces, overlaps } from "./openPlaces.ts";
 import { type Direction, planSoffit, type SoffitPlan } from "./planSoffit.ts";
 import { checkSoffit } from "./soffitChecks.ts";
 
@@ -51,7 +51,7 @@ export function buildSoffit(field: SoffitField, context: SoffitContext): Soffit 
   const soffit: Soffit = {
     room: field.room,
     ...(field.isSlab ? { isSlab: true as const } : {}),
-    along: plan === null || plan.tiles.length === 0 ? null : alongOf(plan.direction, frame),
+    along: plan === null || !isLaid(plan) ? null : alongOf(plan.direction, frame),
     height: field.height,
     outline: facing(outline, 1).map(frame.toPlan),
     holes: holes.map((ring) => facing(ring, -1).map(frame.toPlan)),
@@ -80,7 +80,8 @@ function facing(ring: Ring, turn: 1 | -1): Ring {
 // An opening is boxed out on the forms: where it reaches over a connector the box stands on the connector.
 function openingHoles({ outline, openings }: SoffitField, taken: readonly Ring[]): readonly Ring[] {
   const holes: Ring[] = [];
-  for (const { ring } of openings)
+  const box = ringBox(outline);
+  for (const { ring } of openings.filter((opening) => overlaps(ringBox(opening.ring), box)))
     holes.push(...cellsInBoth(outline, ring, [...taken, ...holes]).map(cellRing));
   return holes;
 }
@@ -93,6 +94,11 @@ function missingConnector({ faces }: SoffitField): number | null {
 function directionOf(forced: "x" | "y" | null, { isUAlongX }: LocalFrame): Direction | null {
   if (forced === null) return null;
   return (forced === "x") === isUAlongX ? "u" : "v";
+}
+
+// A strip may fill a cell alone: it lies across the way panels would.
+function isLaid({ tiles, strips }: SoffitPlan): boolean {
+  return tiles.length + strips.length > 0;
 }
 
 function alongOf(direction: Direction, { isUAlongX }: LocalFrame): "x" | "y" {

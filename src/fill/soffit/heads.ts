@@ -43,19 +43,23 @@ export function placeHeads(
   corners: readonly Mm[],
   { pitch, headWidth, stripLengths }: HeadRules,
 ): readonly Mm[] {
-  const heads = headsOverJoints(length, joints, headWidth);
-  for (const corner of corners) {
-    if (heads.some((head) => Math.abs(head - corner) <= CORNER_REACH)) continue;
-    heads.push(clamp(corner, length, headWidth));
-    heads.sort((a, b) => a - b);
-  }
   const reach = Math.min(pitch ?? Infinity, stripLengths[0] ?? Infinity);
+  const found = withinReach(length, headsOverJoints(length, joints, headWidth), reach);
+  for (const corner of corners) {
+    if (found.some((head) => Math.abs(head - corner) <= CORNER_REACH)) continue;
+    found.push(clamp(corner, length, headWidth));
+    found.sort((a, b) => a - b);
+  }
+  return found;
+}
+
+// The heads given and as few more as the two ends and the distance between two allow.
+function withinReach(length: Mm, heads: readonly Mm[], reach: Mm): Mm[] {
   const end = Math.min(END_REACH, reach);
   if (heads.length === 0) {
-    // Held at its middle, or by as few heads as the two ends and the pitch allow.
     const between = Math.max(0, length - 2 * end);
     const spans = between === 0 ? 0 : Math.ceil(between / reach);
-    return spread((length - between) / 2, between, spans);
+    return spread(Math.floor((length - between) / 2), between, spans);
   }
   const found: Mm[] = [];
   const first = heads[0]!;
@@ -80,15 +84,16 @@ function headsOverJoints(length: Mm, joints: readonly Mm[], width: Mm): Mm[] {
     const first = inside[k]!;
     let last = first;
     for (; k < inside.length && inside[k]! - first <= width; k++) last = inside[k]!;
-    heads.push(clamp((first + last) / 2, length, width));
+    heads.push(clamp(Math.floor((first + last) / 2), length, width));
   }
   return heads;
 }
 
-// A head lies within its strip, so near an end it stands half its width from it.
+// A head lies within its strip, so near an end it stands half its width from it; on whole millimetres, as strips are cut.
 function clamp(at: Mm, length: Mm, width: Mm): Mm {
-  if (length <= width) return length / 2;
-  return Math.min(Math.max(at, width / 2), length - width / 2);
+  const half = Math.ceil(width / 2);
+  if (length <= 2 * half) return Math.floor(length / 2);
+  return Math.min(Math.max(at, half), length - half);
 }
 
 function spread(from: Mm, distance: Mm, spans: number): Mm[] {

@@ -2,8 +2,8 @@
 //
 //   │ A  ‖  B │      along the cut either A ends with a strip or B begins with one, whichever makes the better bands
 //
-// The cells are taken by u0. What is still to be decided of earlier cells is only which of them end with a strip, so the
-// search keeps the best of every such pattern and is exact.
+// The cells are taken by u0. What a later cell asks of all earlier ones that it meets is one thing: do they all end with a
+// strip, does one of them end with panels? The search keeps the best of every pattern of such answers and is exact.
 
 import type { Mm } from "../../units.ts";
 import type { Bands, BandTables, SoffitCost } from "./bandTables.ts";
@@ -53,7 +53,7 @@ export function compareBands(a: readonly BandSize[], b: readonly BandSize[]): nu
   return a.length - b.length;
 }
 
-type Tally = Omit<Layout, "cells">;
+type Tally = Pick<Layout, "unbuilt" | "cost" | "stripLength">;
 
 interface Partial extends Tally {
   readonly plan: CellPlan;
@@ -64,60 +64,97 @@ const NOTHING: Tally = {
   unbuilt: 0,
   cost: { closures: 0, fillers: 0, pieces: 0, strips: 0 },
   stripLength: 0,
-  bands: [],
 };
 
 /** The best layout. Cells come by u0, then v0, as `cellsOf` gives them. */
 export function layOutCells(cells: readonly Rect[], supports: Supports, tables: BandTables): Layout {
-  const lowNeighbours = cells.map((): number[] => []);
-  const lastHigh = cells.map((_, k) => k);
+  const highNeighbours = cells.map((): number[] => []);
+  const hasLow = cells.map(() => false);
   for (const { low, high } of supports.pairs) {
-    lowNeighbours[high]!.push(low);
-    lastHigh[low] = Math.max(lastHigh[low]!, high);
+    highNeighbours[low]!.push(high);
+    hasLow[high] = true;
   }
-  // How the cells end that later ones still ask about → the best way there.
-  let open = new Map<string, { readonly ends: ReadonlyMap<number, Ending>; readonly best: Partial | null }>([
-    ["", { ends: new Map(), best: null }],
-  ]);
+  let open: readonly State[] = [{ endings: [], best: null }];
   cells.forEach((rect, k) => {
     const { low, high } = supports.isOpen[k]!;
     const plans = plansOf(rect, tables, {
-      low: low ? "must" : lowNeighbours[k]!.length > 0 ? "may" : "never",
-      high: high ? "must" : lastHigh[k]! > k ? "may" : "never",
+      low: low ? "must" : hasLow[k] ? "may" : "never",
+      high: high ? "must" : highNeighbours[k]!.length > 0 ? "may" : "never",
     });
-    const next: typeof open = new Map();
-    for (const { ends, best } of open.values()) {
-      const before = lowNeighbours[k]!.map((low) => ends.get(low));
+    const next = new Map<string, State>();
+    for (const { endings, best } of open) {
+      const before = endings.find(({ cell }) => cell === k)?.ending ?? "strip";
+      const others = endings.filter(({ cell }) => cell !== k);
+      // Plans that end alike lead to one state: its key is made once.
+      const ways = new Map<Ending, { readonly key: string; readonly after: State["endings"] }>();
       for (const plan of plans) {
         if (!isCarried(plan, before)) continue;
-        const kept = [...ends, [k, endingOf(plan)] as const].filter(([cell]) => lastHigh[cell]! > k);
-        const key = kept.map(([cell, ending]) => `${cell} ${ending}`).join(", ");
-        const tally = addPlan(best ?? NOTHING, plan);
-        const known = next.get(key)?.best;
-        const order =
-          known == null ? -1 : compareLayouts(tally, known) || compareBands(tally.bands, known.bands);
-        if (order < 0) next.set(key, { ends: new Map(kept), best: { ...tally, plan, before: best } });
+        const ending = endingOf(plan);
+        let way = ways.get(ending);
+        if (way === undefined) {
+          const after = withEnding(others, highNeighbours[k]!, ending);
+          way = { after, key: after.map((one) => `${one.cell} ${one.ending}`).join(", ") };
+          ways.set(ending, way);
+        }
+        const known = next.get(way.key)?.best ?? null;
+        const partial: Partial = { ...addPlan(best ?? NOTHING, plan), plan, before: best };
+        if (known === null || isBetter(partial, known))
+          next.set(way.key, { endings: way.after, best: partial });
       }
     }
-    open = next;
+    open = [...next.values()];
   });
-  const end = open.get("")?.best ?? null;
+  // Every cell that others wait for has come: one state is left.
+  const end = open[0]?.best ?? null;
   const plans: CellPlan[] = [];
   for (let at = end; at !== null; at = at.before) plans.push(at.plan);
-  const { unbuilt, cost, stripLength, bands: sizes } = end ?? NOTHING;
-  return { cells: plans.reverse(), unbuilt, cost, stripLength, bands: sizes };
+  const { unbuilt, cost, stripLength } = end ?? NOTHING;
+  return { cells: plans.reverse(), unbuilt, cost, stripLength, bands: bandsOf(end) };
 }
 
-type Ending = "strip" | "panels" | "unbuilt";
+/** How the cells end that a later cell meets: the worst of them, from left to right. */
+type Ending = "strip" | "unbuilt" | "panels";
+const ENDINGS: readonly Ending[] = ["strip", "unbuilt", "panels"];
+
+interface State {
+  /** Of the cells still to come that meet one that is laid. */
+  readonly endings: readonly { readonly cell: number; readonly ending: Ending }[];
+  readonly best: Partial | null;
+}
+
+function withEnding(endings: State["endings"], cells: readonly number[], ending: Ending): State["endings"] {
+  if (cells.length === 0) return endings;
+  const worse = (other: Ending) => (ENDINGS.indexOf(other) > ENDINGS.indexOf(ending) ? other : ending);
+  const known = endings.map((one) =>
+    cells.includes(one.cell) ? { cell: one.cell, ending: worse(one.ending) } : one,
+  );
+  const fresh = cells.filter((cell) => !endings.some((one) => one.cell === cell));
+  return [...known, ...fresh.map((cell) => ({ cell, ending }))];
+}
 
 function endingOf({ bands, highStrip }: CellPlan): Ending {
   return bands === null ? "unbuilt" : highStrip ? "strip" : "panels";
 }
 
 // Along every cut the panels of either side must end on a strip. A cell that is not built carries nothing.
-function isCarried(plan: CellPlan, before: readonly (Ending | undefined)[]): boolean {
-  if (plan.bands === null) return before.every((ending) => ending !== "panels");
-  return plan.lowStrip || before.every((ending) => ending === "strip");
+function isCarried(plan: CellPlan, before: Ending): boolean {
+  if (plan.bands === null) return before !== "panels";
+  return plan.lowStrip || before === "strip";
+}
+
+// Only equals are compared band by band: to list and sort all bands costs more than the rest.
+function isBetter(one: Partial, known: Partial): boolean {
+  const order = compareLayouts(one, known);
+  return order < 0 || (order === 0 && compareBands(bandsOf(one), bandsOf(known)) < 0);
+}
+
+function bandsOf(last: Partial | null): readonly BandSize[] {
+  const sizes: BandSize[] = [];
+  for (let at = last; at !== null; at = at.before) {
+    const { bands, rect } = at.plan;
+    for (const length of bands?.lengths ?? []) sizes.push([length, rect.v1 - rect.v0]);
+  }
+  return sizes.sort((a, b) => b[0] - a[0] || b[1] - a[1]);
 }
 
 const STRIPS: Readonly<Record<SideStrip, readonly boolean[]>> = {
@@ -153,12 +190,10 @@ function plansOf(
 function addPlan(tally: Tally, { rect, lowStrip, highStrip, bands }: CellPlan): Tally {
   const { unbuilt, cost, stripLength } = tally;
   const across = rect.v1 - rect.v0;
-  if (bands === null) return { ...tally, unbuilt: unbuilt + (rect.u1 - rect.u0) * across };
+  if (bands === null) return { cost, stripLength, unbuilt: unbuilt + (rect.u1 - rect.u0) * across };
   const strips = bands.cost.strips + Number(lowStrip) + Number(highStrip);
-  const sizes = [...tally.bands, ...bands.lengths.map((length): BandSize => [length, across])];
   return {
     unbuilt,
-    bands: sizes.sort((a, b) => b[0] - a[0] || b[1] - a[1]),
     stripLength: stripLength + strips * across,
     cost: {
       closures: cost.closures + bands.cost.closures,

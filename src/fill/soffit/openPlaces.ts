@@ -6,7 +6,7 @@ import type { Kit } from "../../kit/kit.ts";
 import { roundTo } from "../../units.ts";
 import type { PieceBook } from "../pieceBook.ts";
 import type { ProblemLog } from "../problems.ts";
-import { type Cell, cellArea, cellRing, cellsOf, type Rect } from "./cells.ts";
+import { type Cell, cellArea, cellRing, cellsInBoth, cellsOf, type Rect } from "./cells.ts";
 import type { SoffitField } from "./field.ts";
 import type { Leg } from "./legs.ts";
 import { turnedRing } from "./localFrame.ts";
@@ -47,7 +47,8 @@ export function fittingLegs(
   };
 }
 
-function overlaps(a: Box, b: Box): boolean {
+/** Whether two boxes have more than an edge in common. */
+export function overlaps(a: Box, b: Box): boolean {
   return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 }
 
@@ -80,7 +81,9 @@ export function openPlaces(
   const claim = (places: readonly Ring[], problemOf: () => number) => {
     let problem: number | null = null;
     for (const place of places) {
-      for (const cell of cellsOf(place, [...taken, ...open.map(({ ring }) => ring)])) {
+      const before = [...taken, ...open.map(({ ring }) => ring)];
+      // A leg that cannot be there may reach beyond the soffit.
+      for (const cell of cellsInBoth(field.outline, place, before)) {
         if (cellArea(cell) < SLIVER) continue;
         problem ??= problemOf();
         open.push({ ring: cellRing(cell), problem });
@@ -97,8 +100,11 @@ export function openPlaces(
     crossing.map(({ ring }) => ring),
     () => reportCrossing(crossing, field, context.log),
   );
-  const gaps = kept.filter(({ piece }) => piece === null).map(({ ring }) => ring);
-  claim(gaps, () => reportGap(field, context.log));
+  const gaps = kept.filter(({ piece }) => piece === null);
+  claim(
+    gaps.map(({ ring }) => ring),
+    () => reportGap(gaps, field, context.log),
+  );
   claim([field.outline], () => reportBeside(field, remainingArea(), context.log));
   return open.filter(({ ring }) => Math.abs(ringArea(ring)) >= SLIVER);
 
@@ -152,12 +158,14 @@ function reportCrossing(legs: readonly Leg[], { room }: SoffitField, log: Proble
   );
 }
 
-function reportGap({ room }: SoffitField, log: ProblemLog): number {
+function reportGap(legs: readonly Leg[], { room }: SoffitField, log: ProblemLog): number {
+  const { face } = legs[0]!;
   return log.add(
     "error",
     "connector-gap",
-    `In ${room} the row of connectors is broken: where it is, nothing forms the edge of the soffit.`,
-    { room },
+    `In the soffit of ${room} the row of connectors by wall ${face.settled.formed.walls[0] ?? ""} is broken: nothing forms ` +
+      `the edge of the slab there; form that place to measure.`,
+    { room, face: face.id },
   );
 }
 

@@ -65,17 +65,21 @@ interface Bearing {
   readonly share: Mm;
 }
 
-// The panels that end on the line, over a plank where one lies between.
+// What ends on the line, and over a plank what ends there; a plank with nothing beyond it lies on a second carrier.
 function bearingTiles(line: StripLine, tiles: readonly Tile[]): readonly Bearing[] {
   const found: Bearing[] = [];
-  const collect = (side: "low" | "high", u: Mm, planks: Mm, beside: Rect) => {
+  const collect = (side: "low" | "high", u: Mm, planks: Mm, beside: Rect): number => {
+    let count = 0;
     for (const tile of tiles) {
       const touches = side === "low" ? tile.u1 === u : tile.u0 === u;
       if (!touches || tile.v1 <= beside.v0 || tile.v0 >= beside.v1) continue;
-      if (tile.kind === "closure" && tile.v0 === line.v0 && tile.v1 === line.v1 && planks === 0)
-        collect(side, side === "low" ? tile.u0 : tile.u1, tile.width, tile);
-      else found.push({ tile, share: planks + (tile.u1 - tile.u0) / 2 });
+      count++;
+      const width = tile.u1 - tile.u0;
+      const far = side === "low" ? tile.u0 : tile.u1;
+      const beyond = tile.kind === "plank" ? collect(side, far, planks + width, tile) : 0;
+      if (beyond === 0) found.push({ tile, share: planks + width / 2 });
     }
+    return count;
   };
   collect("low", line.u0, 0, line);
   collect("high", line.u1, 0, line);

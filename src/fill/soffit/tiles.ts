@@ -20,9 +20,9 @@ export interface PanelTile extends Rect {
   readonly standard: boolean;
 }
 
-/** A plank between a band and what carries it, made to its width. It runs along v where `alongV`. */
+/** Made to its width: in a band it closes the row of panels; a plank runs along v, between a band and what carries it. */
 export interface ClosureTile extends Rect {
-  readonly kind: "closure";
+  readonly kind: "closure" | "plank";
   readonly width: Mm;
 }
 
@@ -49,7 +49,7 @@ export function tilesOf(cells: readonly CellPlan[], tables: BandTables, closing:
     };
     const closure = () => {
       if (bands.closure === null) return;
-      tiles.push({ kind: "closure", u0: u, u1: u + bands.closure, v0, v1, width: bands.closure });
+      tiles.push({ kind: "plank", u0: u, u1: u + bands.closure, v0, v1, width: bands.closure });
       u += bands.closure;
     };
     if (lowStrip) strip();

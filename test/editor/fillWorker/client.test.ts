@@ -235,7 +235,7 @@ describe("the answers as the live fill takes them", () => {
   const filled = { outline: plain.outline, fill: plain.fill };
   const inPage = { outline: plain.outline, fill: { ...plain.fill, unit: "in the page" } };
   const beside = (answer: FillAnswer) =>
-    fillBeside({ fill: async () => answer, cancel: () => {} }, () => inPage)(ask);
+    fillBeside({ fill: async () => answer, cancel: () => {} }, async () => inPage)(ask);
 
   it("are the fill, nothing, or the fill of the page where there is no worker", async () => {
     expect(await beside({ status: "filled", filled, revision: 1, isCurrent: false })).toBe(filled);

@@ -68,7 +68,71 @@ describe("a quick unit", () => {
     expect(view(at, b).live?.fill.unit).toBe("b");
     expect(view(at, a).live).toBe(view(at, a).live);
     expect(at.asks).toHaveLength(2);
-    expect(at.beside).toHaveLength(0);
+  });
+
+  it("has its walls at once and its soffits from beside the page, asked for once", async () => {
+    const at = desk(2);
+    const unit = asState("a");
+    for (let k = 0; k < 3; k++) {
+      expect(view(at, unit)).toMatchObject({ isStale: false, whole: null, live: { hasSoffits: false } });
+    }
+    expect(at.beside).toHaveLength(1);
+    at.beside[0]?.answer({ ...sample.live, fill: { ...sample.live.fill, unit: "a, whole" } });
+    await Promise.resolve();
+    expect(at.woken).toBe(1);
+    const seen = view(at, unit);
+    expect(seen).toMatchObject({ isStale: false, live: { hasSoffits: true, fill: { unit: "a, whole" } } });
+    expect(seen.whole).toBe(seen.live);
+    expect(at.beside).toHaveLength(1);
+  });
+
+  it("keeps the last fill with soffits beside the walls that follow the hand", async () => {
+    const at = desk(2);
+    const [a, b] = [asState("a"), asState("b")];
+    view(at, a);
+    at.beside[0]?.answer({ ...sample.live, fill: { ...sample.live.fill, unit: "a, whole" } });
+    await Promise.resolve();
+    expect(view(at, b)).toMatchObject({
+      live: { fill: { unit: "b" } },
+      whole: { fill: { unit: "a, whole" } },
+    });
+  });
+
+  it("wakes nobody for an ask that a newer one has put aside", async () => {
+    const at = desk(2);
+    view(at, asState("a"));
+    view(at, asState("b"));
+    at.beside[0]?.answer(null);
+    await Promise.resolve();
+    expect(at.woken).toBe(0);
+    at.beside[1]?.answer(sample.live);
+    await Promise.resolve();
+    expect(at.woken).toBe(1);
+  });
+
+  it("keeps the drafts of its walls when the soffits have come", async () => {
+    const at = desk(2);
+    const unit = asState("a");
+    view(at, unit);
+    at.beside[0]?.answer(sample.live);
+    await Promise.resolve();
+    expect(at.fills.whole(sample.document, unit, kit, false)?.fill.unit).toBe("a");
+    expect(at.asks).toHaveLength(1);
+  });
+
+  it("shows its walls where only the soffits break down, says so, and does not ask again", async () => {
+    const at = desk(2);
+    const unit = asState("a");
+    view(at, unit);
+    at.beside[0]?.breakDown();
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    expect(view(at, unit)).toMatchObject({ isStale: false, isBroken: true, live: { hasSoffits: false } });
+    expect(at.beside).toHaveLength(1);
+  });
+
+  it("has everything at once where nothing works beside the page", () => {
+    const at = desk(2, false);
+    expect(view(at, asState("a"))).toMatchObject({ live: { hasSoffits: true } });
   });
 
   it("is filled again for another storey or another place of fillers, not for another name of the project", () => {
@@ -113,7 +177,9 @@ describe("a fill that breaks down", () => {
       quick: 8,
     });
     const [good, bad] = [asState("good"), asState("bad")];
-    expect(fills.inView(sample.document, bad, kit)).toEqual({ live: null, isStale: true, isBroken: true });
+    expect(fills.inView(sample.document, bad, kit)).toEqual({
+      ...{ live: null, whole: null, isStale: true, isBroken: true },
+    });
     fills.inView(sample.document, good, kit);
     for (let k = 0; k < 3; k++) {
       expect(fills.inView(sample.document, bad, kit)).toMatchObject({
@@ -131,6 +197,8 @@ describe("a slow unit", () => {
   const warm = (at: Desk) => {
     view(at, asState("a"));
     view(at, asState("b"));
+    // Both have asked for their soffits: not what is tried here.
+    at.beside.length = 0;
   };
 
   it("goes to the worker, and the last fill stays in view meanwhile", async () => {

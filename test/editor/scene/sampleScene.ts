@@ -71,6 +71,7 @@ export function sceneOf(
     problems: placeProblems(unit, live),
     chosenProblem: null,
     allWidths: false,
+    showsSoffit: false,
     ...rest,
   };
 }

@@ -1,0 +1,215 @@
+// Is everything there that the plan calls for? Counts of faults, none of which is allowed, re-derived from the fill.
+
+import type { FilledFace, UnitFill } from "../fill/result.ts";
+import { ruleValue } from "../kit/kit.ts";
+import type { Mm } from "../units.ts";
+import type { Check } from "./checkDocument.ts";
+import { countedPieces } from "./countedPieces.ts";
+import type { CheckedEntry } from "./entry.ts";
+import { faceRuns } from "./faceRuns.ts";
+import { faultless, placeIn, unjudged } from "./judging.ts";
+
+/** What these checks take for granted. */
+export const WHOLE_ASSUMPTIONS: readonly string[] = [
+  "Completeness goes by what the fill lists; what nobody drew, such as services without a path, is not missed.",
+];
+
+/** The lowest tie is no higher than this, mm. Common practice, no source. */
+const LOWEST_ROW: Mm = 200;
+
+interface Rule {
+  readonly kind: string;
+  /** What must hold. */
+  readonly rule: string;
+  readonly faults: (entry: CheckedEntry) => readonly string[];
+}
+
+const RULES: readonly Rule[] = [
+  {
+    kind: "faces-tiled",
+    rule: "pieces, openings and open places make up each face exactly",
+    faults: untiled,
+  },
+  { kind: "nothing-open", rule: "no place of a face or a soffit is without a piece", faults: openPlaces },
+  {
+    kind: "ties-in-joints",
+    rule: "each tie stands in a joint of both of its faces, 2.5 mm at most beside it",
+    faults: offJoint,
+  },
+  {
+    kind: "lowest-ties",
+    rule: `the lowest tie of a line from the floor is at most ${LOWEST_ROW} mm up`,
+    faults: highFeet,
+  },
+  {
+    kind: "ties-clear",
+    rule: "no tie in an opening or nearer to it than the kit's rule tieEdge",
+    faults: tiesAtOpenings,
+  },
+  { kind: "ties-single", rule: "no two ties at one place", faults: doubleTies },
+  {
+    kind: "opening-kits",
+    rule: "each opening between jambs has jambs, a head and, off the floor, a sill",
+    faults: bareOpenings,
+  },
+  { kind: "closures-explained", rule: "each closure says why it is there", faults: unexplained },
+  { kind: "first-out", rule: "no ring of panels is locked", faults: lockedRings },
+  {
+    kind: "bill-counts",
+    rule: "the bill counts what faces, reveals, corners, soffits, ties and fittings list",
+    faults: wrongBill,
+  },
+];
+
+/** One check a rule. */
+export function wholeChecks(entry: CheckedEntry): readonly Check[] {
+  if (entry.fill.faces.length === 0) return [];
+  return RULES.map(({ kind, rule, faults }) =>
+    faultless(
+      unjudged({
+        id: `${entry.name}/${kind}`,
+        kind,
+        where: placeIn(entry.name),
+        unit: "faults",
+        formula: rule,
+        source: "common practice, no source",
+      }),
+      faults(entry),
+    ),
+  );
+}
+
+function untiled({ fill }: CheckedEntry): readonly string[] {
+  return fill.faces.filter((face) => areaLeft(face) !== 0).map(({ id }) => `face ${id}`);
+}
+
+function areaLeft({ length, height, pieces, unfilled, openings }: FilledFace): number {
+  const area = (list: readonly { readonly width: Mm; readonly height: Mm }[]) =>
+    list.reduce((sum, each) => sum + each.width * each.height, 0);
+  const bands = openings
+    .filter(({ formed }) => formed === "band")
+    .map(({ width, sill, head }) => ({ width, height: Math.min(head, height) - sill }));
+  return length * height - area(pieces) - area(unfilled) - area(bands);
+}
+
+function openPlaces({ fill }: CheckedEntry): readonly string[] {
+  return [
+    ...fill.faces.flatMap(({ id, unfilled }) => unfilled.map(({ x, z }) => `face ${id} at ${x}, ${z} up`)),
+    ...fill.soffits.flatMap(({ room, unfilled }) => unfilled.map(() => `soffit of ${room}`)),
+  ];
+}
+
+const OFF_JOINT: Mm = 2.5;
+
+function offJoint({ fill }: CheckedEntry): readonly string[] {
+  return faceRuns(fill).flatMap((run) => {
+    const pieces = run.faces.flatMap(({ face, start }) =>
+      face.pieces.map((piece) => ({ ...piece, low: start + piece.x, high: start + piece.x + piece.width })),
+    );
+    return run.ties.flatMap(({ place, heights, tie }) => {
+      const isJoint = (z: Mm) => {
+        const at = pieces.filter((piece) => piece.z < z && z < piece.z + piece.height);
+        return (
+          at.some(({ high }) => Math.abs(high - place) <= OFF_JOINT) &&
+          at.some(({ low }) => Math.abs(low - place) <= OFF_JOINT)
+        );
+      };
+      return heights
+        .filter((z) => !isJoint(z))
+        .map((z) => `tie ${tie + 1} at ${z} on face ${run.faces[0]!.face.id}`);
+    });
+  });
+}
+
+function highFeet({ fill }: CheckedEntry): readonly string[] {
+  return fill.ties.flatMap(({ heights, at, faces }, index) => {
+    const lowest = heights[0] ?? 0;
+    if (lowest <= LOWEST_ROW || hasOpeningUnder(fill, faces, at, lowest)) return [];
+    return [`tie ${index + 1} at ${lowest}`];
+  });
+}
+
+// A line of ties over a door begins where the door ends.
+function hasOpeningUnder(fill: UnitFill, ids: readonly string[], at: readonly [Mm, Mm], z: Mm): boolean {
+  return fill.faces
+    .filter(({ id }) => ids.includes(id))
+    .some((face) => face.openings.some((o) => o.head <= z && Math.abs(off(face, at, o.x, o.width)) <= 0));
+}
+
+/** How far a point of the plan is outside a stretch of a face, measured along it; 0 within. */
+function off(face: FilledFace, at: readonly [Mm, Mm], x: Mm, width: Mm): Mm {
+  const [dx, dy] = [face.to[0] - face.from[0], face.to[1] - face.from[1]];
+  const along = ((at[0] - face.from[0]) * dx + (at[1] - face.from[1]) * dy) / Math.sqrt(dx * dx + dy * dy);
+  return Math.max(x - along - OFF_JOINT, along - x - width - OFF_JOINT, 0);
+}
+
+function tiesAtOpenings({ fill, kit }: CheckedEntry): readonly string[] {
+  const edge = ruleValue(kit, "tieEdge") ?? 0;
+  const faces = new Map(fill.faces.map((face) => [face.id, face]));
+  return fill.ties.flatMap(({ heights, at, faces: ids }, index) =>
+    heights
+      .filter((z) =>
+        ids.some((id) => {
+          const face = faces.get(id);
+          return face?.openings.some((o) => {
+            const beside = off(face, at, o.x, o.width);
+            const above = Math.max(o.sill - z, z - o.head, 0);
+            // Settling moves a tie by half a millimetre at most.
+            return Math.sqrt(beside * beside + above * above) < edge - OFF_JOINT - 0.5;
+          });
+        }),
+      )
+      .map((z) => `tie ${index + 1} at ${z}`),
+  );
+}
+
+function doubleTies({ fill }: CheckedEntry): readonly string[] {
+  const seen = new Map<string, number>();
+  return fill.ties.flatMap(({ at, heights }, index) =>
+    heights.flatMap((z) => {
+      const key = `${Math.round(at[0])} ${Math.round(at[1])} ${z}`;
+      const before = seen.get(key);
+      if (before !== undefined) return [`ties ${before} and ${index + 1} at ${z}`];
+      seen.set(key, index + 1);
+      return [];
+    }),
+  );
+}
+
+function bareOpenings({ fill }: CheckedEntry): readonly string[] {
+  const sides = new Set(
+    fill.reveals.filter(({ pieces }) => pieces.length > 0).map(({ opening, side }) => `${opening} ${side}`),
+  );
+  const bands = new Map(
+    fill.faces.flatMap(({ openings }) =>
+      openings.filter(({ formed }) => formed === "band").map((each) => [each.id, each] as const),
+    ),
+  );
+  return [...bands.values()].flatMap(({ id, sill }) =>
+    ["left", "right", "head", ...(sill > 0 ? ["sill"] : [])]
+      .filter((side) => !sides.has(`${id} ${side}`))
+      .map((side) => `opening ${id} has no ${side}`),
+  );
+}
+
+function unexplained({ fill }: CheckedEntry): readonly string[] {
+  return fill.faces.flatMap(({ id, pieces }) =>
+    pieces
+      .filter(({ family, reason }) => family === "closure-strip" && (reason ?? "") === "")
+      .map(({ piece }) => `${piece} on face ${id}`),
+  );
+}
+
+function lockedRings({ fill }: CheckedEntry): readonly string[] {
+  return fill.problems
+    .filter(({ kind, severity }) => kind === "locked-ring" && severity === "error")
+    .map(({ where }) => where.room ?? "a ring");
+}
+
+function wrongBill({ fill }: CheckedEntry): readonly string[] {
+  const counted = countedPieces(fill);
+  const billed = new Map(fill.bill.map(({ code, quantity }) => [code, quantity]));
+  return [...new Set([...counted.keys(), ...billed.keys()])]
+    .filter((code) => (counted.get(code) ?? 0) !== (billed.get(code) ?? 0))
+    .map((code) => `${code}: ${counted.get(code) ?? 0} listed, ${billed.get(code) ?? 0} in the bill`);
+}

@@ -1,0 +1,60 @@
+// What a person reads on the screen about the set: what it costs, how sure that is the least, what it saves.
+
+import type { FillDocument, PanelSet } from "../fill/result.ts";
+import { roundTo } from "../units.ts";
+
+const SHOWN_MISSING = 12;
+
+/** Three to five lines; empty for a fill without a set. */
+export function setSummary({ set }: Pick<FillDocument, "set">, currency: string | null): string {
+  if (set === undefined) return "";
+  const unit = unitOf(set, currency);
+  const { parts } = set;
+  const amount = (value: number) => `${roundTo(value, 2).toFixed(2)}${unit}`;
+  const saved = set.wallByWall - set.cost;
+  const lines = [
+    `Set for every pour: ${amount(set.cost)} (panels ${amount(parts.set)}, handling ${amount(parts.handling)}, ` +
+      `closures ${amount(parts.closures)}, sizes ${amount(parts.distinctSizes)}).`,
+    claimOf(set, amount),
+    set.status === "infeasible"
+      ? missingText(set)
+      : `Filling every wall by itself costs ${amount(set.wallByWall)}: saved ${amount(saved)}, ${percent(saved, set.wallByWall)}.`,
+  ];
+  if (set.status !== "infeasible" && set.missing !== undefined) lines.push(missingText(set));
+  return `${lines.join("\n")}\n`;
+}
+
+function unitOf({ countedBy }: PanelSet, currency: string | null): string {
+  if (countedBy === "mass") return " kg";
+  if (countedBy === "area") return " m²";
+  return currency === null ? "" : ` ${currency}`;
+}
+
+function claimOf(set: PanelSet, amount: (value: number) => string): string {
+  const gap = set.cost - set.lowerBound;
+  const within = `within ${percent(gap, set.cost)} (at most ${amount(gap)}) of the least possible`;
+  switch (set.status) {
+    case "optimal":
+      return set.proof === "certificate"
+        ? "Proven optimal: the bound checked in whole numbers meets it."
+        : `Proven optimal by a search to its end; whole numbers alone prove no less than ${amount(set.certifiedBound)}.`;
+    case "gap":
+      return `The work allowed ran out: ${within}, ${amount(set.lowerBound)}.`;
+    case "stopped":
+      return `Stopped: ${within}, ${amount(set.lowerBound)}.`;
+    case "infeasible":
+      return "No plan exists with the panels there are. This one buys what it lacks.";
+    default:
+      return set.status satisfies never;
+  }
+}
+
+function missingText({ missing = [] }: PanelSet): string {
+  const shown = missing.slice(0, SHOWN_MISSING).map(({ code, quantity }) => `${quantity} ${code}`);
+  const more = missing.length - shown.length;
+  return `Missing: ${shown.join(", ")}${more > 0 ? ` and ${more} more sizes` : ""}.`;
+}
+
+function percent(part: number, whole: number): string {
+  return `${whole === 0 ? 0 : roundTo((100 * part) / whole, 3)} %`;
+}

@@ -1,0 +1,123 @@
+// The set as the document tells it: what every pour needs of each piece, counted from the bills of the fill that is written.
+
+import { partnerOf } from "../../kit/handed.ts";
+import type { Kit, Piece } from "../../kit/kit.ts";
+import type { Project } from "../../plan/project.ts";
+import { compareLines } from "../bill.ts";
+import type { Casts } from "../castings.ts";
+import type { BillLine, PanelSet, SetPiece } from "../result.ts";
+import { costOf, type PlanCost } from "./countPlan.ts";
+import type { SetAnswer } from "./optimiseSet.ts";
+import { amountOf, type StatedProblem } from "./problemOf.ts";
+
+export interface SetSource {
+  readonly project: Project;
+  readonly kit: Kit;
+  readonly days: readonly (readonly Casts[])[];
+  readonly stated: StatedProblem;
+  /** By casting. */
+  readonly bills: readonly (readonly BillLine[])[];
+  readonly answer: SetAnswer;
+  readonly wallByWall: PlanCost;
+}
+
+export function describeSet(source: SetSource): PanelSet {
+  const { stated, answer, wallByWall } = source;
+  const { problem, amounts, constant } = stated;
+  const cost = costOf(problem, answer.plan);
+  const pieces = setPieces(source);
+  const closures = closureWork(stated, answer) + constant.closures;
+  const missing = missingOf(source, cost);
+  const inUnits = (units: number) => units / amounts.scale;
+  return {
+    status: answer.status,
+    countedBy: stated.countedBy,
+    pieces,
+    cost: inUnits(cost.total),
+    parts: {
+      set: inUnits(cost.set),
+      handling: inUnits(cost.work + problem.constant - closures),
+      closures: inUnits(closures),
+      distinctSizes: inUnits(cost.charges),
+      fixed: fixedOf(pieces),
+    },
+    lowerBound: inUnits(answer.bound),
+    certifiedBound: inUnits(answer.certified),
+    proof: answer.proof,
+    wallByWall: inUnits(wallByWall.total),
+    ...(missing.length > 0 && { missing }),
+  };
+}
+
+function closureWork({ problem }: StatedProblem, { plan }: SetAnswer): number {
+  let sum = 0;
+  problem.runs.forEach(({ offer }, run) => {
+    for (const { layout, times } of plan[run]!) {
+      if (layout.closure >= 0) sum += times * problem.offers[offer]!.closures[layout.closure]!.cost;
+    }
+  });
+  return sum;
+}
+
+/** Need of every code over all days, in the order of bills. */
+function setPieces({ project, kit, days, bills, stated }: SetSource): readonly SetPiece[] {
+  const pieces = new Map(kit.pieces.map((piece) => [piece.code, piece]));
+  const lines = new Map<string, BillLine>();
+  const byDay = days.map((casts) => {
+    const counts = new Map<string, number>();
+    for (const { casting, mirror } of casts) {
+      for (const line of bills[casting]!) {
+        const code = mirror ? mirroredCode(line.code, kit, pieces) : line.code;
+        lines.set(code, { ...line, code });
+        counts.set(code, (counts.get(code) ?? 0) + line.quantity);
+      }
+    }
+    return counts;
+  });
+  return [...lines.values()].sort(compareLines).map(({ code, family }): SetPiece => {
+    const piece = pieces.get(code);
+    const needed = greatestNeed(byDay, code, piece?.stays ?? 0);
+    const owned = Object.hasOwn(project.stock, code) ? project.stock[code]! : 0;
+    const price = family === "wall-panel" ? amountOf(piece, stated.countedBy) : (piece?.price ?? null);
+    return { code, family, needed, owned, toBuy: Math.max(0, needed - owned), price };
+  });
+}
+
+function mirroredCode(code: string, kit: Kit, pieces: ReadonlyMap<string, Piece>): string {
+  const piece = pieces.get(code);
+  return piece === undefined ? code : (partnerOf(kit, piece)?.code ?? code);
+}
+
+function greatestNeed(byDay: readonly ReadonlyMap<string, number>[], code: string, stays: number): number {
+  let most = 0;
+  for (let first = 0; first < byDay.length; first++) {
+    const window = byDay.slice(first, first + stays + 1);
+    most = Math.max(
+      most,
+      window.reduce((sum, counts) => sum + (counts.get(code) ?? 0), 0),
+    );
+  }
+  return most;
+}
+
+function fixedOf(pieces: readonly SetPiece[]): number {
+  return pieces.reduce(
+    (sum, { family, toBuy, price }) =>
+      // Closures are paid for each time, by the objective.
+      family === "wall-panel" || family === "closure-strip" ? sum : sum + toBuy * (price ?? 0),
+    0,
+  );
+}
+
+// Where the set has to do with what is owned: wall panels, the pieces the choice is about.
+function missingOf({ project, stated, answer }: SetSource, cost: PlanCost): NonNullable<PanelSet["missing"]> {
+  if (project.buy) return [];
+  const { codes, problem } = stated;
+  if (answer.status !== "infeasible")
+    return codes
+      .map((code, kind) => ({ code, quantity: cost.missing[kind]! }))
+      .filter(({ quantity }) => quantity > 0);
+  return codes
+    .map((code, kind) => ({ code, quantity: Math.max(0, cost.need[kind]! - problem.kinds[kind]!.owned) }))
+    .filter(({ quantity }) => quantity > 0);
+}

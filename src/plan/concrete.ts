@@ -1,0 +1,167 @@
+// What a project says of its concrete, for the checks: how it is placed, what it presses with, how it gains strength.
+//
+// Like the loads it is passed on unread when a project is opened and read here when something is to be checked. Without
+// a word the concrete presses with its full liquid head, for hand-set forms are filled in one go with concrete that
+// flows; a method that gives less has to be named, with everything it goes by.
+
+import {
+  andThen,
+  emptyReport,
+  failSaying,
+  inside,
+  list,
+  number,
+  oneOf,
+  type Place,
+  pair,
+  top,
+  truth,
+} from "../json/checker.ts";
+import type { Issue } from "../json/issue.ts";
+import { object, optional } from "../json/members.ts";
+import type { JsonObject } from "../json/value.ts";
+import type {
+  Celsius,
+  Hour,
+  KiloNewtonPerCubicMetre,
+  KiloPascal,
+  MegaPascal,
+  MetrePerHour,
+  Mm,
+} from "../units.ts";
+
+export type PressureModel = "liquid head" | "ACI 347" | "ACI 347 inch-pound" | "CIRIA 108" | "DIN 18218";
+
+/** A reading of the temperature: hours since placing, °C. */
+export type Reading = readonly [hour: Hour, temperature: Celsius];
+
+export interface Concrete {
+  readonly pressureModel: PressureModel;
+  /** Fresh reinforced concrete in the walls. */
+  readonly density: KiloNewtonPerCubicMetre;
+  /** How fast it rises, the highest rate of the placing. */
+  readonly rate: MetrePerHour | null;
+  /** Of the concrete as placed. */
+  readonly temperature: Celsius | null;
+  readonly cement: "portland" | "blend" | "slow-blend" | null;
+  readonly retarder: boolean;
+  readonly slump: Mm | null;
+  readonly vibrationDepth: Mm;
+  readonly consistence: "F1" | "F2" | "F3" | "F4" | "F5" | "F6" | "SCC" | null;
+  readonly settingEnd: Hour | null;
+  /** How the kit states what ties and panels bear: for loads as they are, or for loads with their factor. */
+  readonly formStrength: "permissible" | "design";
+  /** Whether the lowest tie takes all down to the floor, or half of it. */
+  readonly bottomTie: "whole" | "half";
+  /** Characteristic strengths at 28 days, of cylinders and of cubes. */
+  readonly cylinderStrength: MegaPascal | null;
+  readonly cubeStrength: MegaPascal | null;
+  /** How fast the cement gains strength: slow, normal, rapid. */
+  readonly cementClass: "S" | "N" | "R" | null;
+  /** When slab panels are to come down, hours after placing; props stay. */
+  readonly strikeAt: Hour | null;
+  /** Measured then, by cubes where `cubeStrength` is given, else by cylinders, cured as the slab. */
+  readonly measuredStrength: MegaPascal | null;
+  /** Readings of the slab's own coldest point, by time. */
+  readonly log: readonly Reading[];
+  /** Temperature at which concrete gains nothing. */
+  readonly datum: Celsius;
+  /** Load on the slab when it is struck beside its own weight, and what it is designed for in all, unfactored. */
+  readonly strikingLoad: KiloPascal;
+  readonly serviceLoad: KiloPascal | null;
+}
+
+export type ConcreteAnswer =
+  | {
+      readonly status: "ok";
+      readonly concrete: Concrete;
+      /** Members that the project leaves out. */
+      readonly defaults: readonly (keyof Concrete)[];
+      readonly warnings: readonly Issue[];
+    }
+  | { readonly status: "invalid"; readonly issues: readonly Issue[] };
+
+const MOST_READINGS = 2000;
+/** Common practice, no source: people and tools while forms come down. */
+const STRIKING_LOAD: KiloPascal = 0.75;
+/** The depth to which the equations of ACI 347 hold. */
+const VIBRATION_DEPTH: Mm = 1200;
+
+const strength = number({ least: 5, greatest: 120, unit: "MPa" });
+const reading = pair(
+  "a reading [hours, °C]",
+  number({ least: 0, greatest: 10_000, unit: "h" }),
+  number({ least: -40, greatest: 100, unit: "°C" }),
+);
+const log = andThen(
+  list(reading, { what: "a list of readings", greatest: MOST_READINGS }),
+  (readings, place) => {
+    const at = readings.findIndex(([hour], k) => k > 0 && hour <= readings[k - 1]![0]);
+    if (at < 0) return readings;
+    const before = readings[at - 1]![0];
+    return failSaying(inside(place, at), `a reading later than ${before} h`, `one at ${readings[at]![0]} h`);
+  },
+);
+
+const shape = {
+  pressureModel: optional(
+    oneOf("liquid head", "ACI 347", "ACI 347 inch-pound", "CIRIA 108", "DIN 18218"),
+    "liquid head",
+  ),
+  density: optional(number({ least: 8, greatest: 40, unit: "kN/m³" }), 25),
+  rate: optional(number({ least: 0.01, greatest: 50, unit: "m/h" }), null),
+  temperature: optional(number({ least: -10, greatest: 60, unit: "°C" }), null),
+  cement: optional(oneOf("portland", "blend", "slow-blend"), null),
+  retarder: optional(truth, true),
+  slump: optional(number({ least: 0, greatest: 300, unit: "mm" }), null),
+  vibrationDepth: optional(number({ least: 0, greatest: 10_000, unit: "mm" }), VIBRATION_DEPTH),
+  consistence: optional(oneOf("F1", "F2", "F3", "F4", "F5", "F6", "SCC"), null),
+  settingEnd: optional(number({ least: 1, greatest: 72, unit: "h" }), null),
+  formStrength: optional(oneOf("permissible", "design"), "permissible"),
+  bottomTie: optional(oneOf("whole", "half"), "whole"),
+  cylinderStrength: optional(strength, null),
+  cubeStrength: optional(strength, null),
+  cementClass: optional(oneOf("S", "N", "R"), null),
+  strikeAt: optional(number({ least: 0.5, greatest: 2000, unit: "h" }), null),
+  measuredStrength: optional(number({ least: 0, greatest: 120, unit: "MPa" }), null),
+  log: optional(log, []),
+  datum: optional(number({ least: -12, greatest: 5, unit: "°C" }), 0),
+  strikingLoad: optional(number({ least: 0, greatest: 20, unit: "kPa" }), STRIKING_LOAD),
+  serviceLoad: optional(number({ least: 0.5, greatest: 100, unit: "kPa" }), null),
+};
+
+/** What each method cannot do without. */
+const NEEDS: Readonly<Record<PressureModel, readonly (keyof Concrete)[]>> = {
+  "liquid head": [],
+  "ACI 347": ["rate", "temperature", "cement", "slump"],
+  "ACI 347 inch-pound": ["rate", "temperature", "cement", "slump"],
+  "CIRIA 108": ["rate", "temperature", "cement"],
+  "DIN 18218": ["rate", "consistence", "settingEnd"],
+};
+
+const checker = andThen(object("the concrete", shape), (read, place) => {
+  const missing = NEEDS[read.pressureModel].filter((name) => read[name as keyof typeof read] === null);
+  for (const name of missing) lacking(place, name, read.pressureModel);
+  return missing.length === 0 ? read : undefined;
+});
+
+function lacking(place: Place, name: string, model: PressureModel): void {
+  failSaying(inside(place, name), `a value: "${model}" gives no pressure without it`, "nothing");
+}
+
+/** The members, in the order in which results list them. */
+const NAMES = Object.keys(shape) as readonly (keyof typeof shape)[];
+
+/** Reads the member `concrete` of a project. */
+export function readConcrete(given: JsonObject): ConcreteAnswer {
+  const report = emptyReport();
+  const read = checker.read(given, inside(top(report), "concrete"));
+  if (read === undefined) return { status: "invalid", issues: report.issues };
+  const { extra: _extra, ...concrete } = read;
+  return {
+    status: "ok",
+    concrete,
+    defaults: NAMES.filter((name) => !Object.hasOwn(given, name)),
+    warnings: report.warnings,
+  };
+}

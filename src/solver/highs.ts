@@ -1,0 +1,80 @@
+// The one place for HiGHS, a solver of linear and mixed-integer programs compiled to WebAssembly.
+//
+// A model lives for one question: what is not disposed of stays in the module's memory for good. Calls block, so a page
+// asks from a worker.
+
+import loadLibrary, { type Highs, type ModelData } from "highs";
+import type { LinearModel, Solved, SolveLimits, Solver } from "./linear.ts";
+
+/** Loads the library. In Node it finds its WebAssembly file itself; a browser build passes the file's URL. */
+export async function loadHighs(wasmUrl?: string): Promise<Solver> {
+  const library = await loadLibrary(wasmUrl === undefined ? {} : { locateFile: () => wasmUrl });
+  return (model, limits = {}) => solve(library, model, limits);
+}
+
+function solve(library: Highs, model: LinearModel, limits: SolveLimits): Solved {
+  const { modelStatus, callbackType } = library.constants;
+  const most = limits.steps ?? Number.POSITIVE_INFINITY;
+  let steps = 0;
+  let ended: "limit" | "stopped" | null = null;
+  return library.withModel(dataOf(library, model), (held): Solved => {
+    held.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: limits.gap ?? 1e-6 });
+    if (limits.nodes !== undefined) held.options.set("mip_max_nodes", limits.nodes);
+    const isMixed = model.isWhole !== null;
+    if (!isMixed && Number.isFinite(most)) held.options.set("simplex_iteration_limit", most);
+    const run = held.run({
+      [callbackType.mipImprovingSolution]({ data }) {
+        if (data.mip_solution !== undefined) limits.onBetter?.(data.mip_solution);
+        return undefined;
+      },
+      [callbackType.mipInterrupt](event) {
+        steps = Number(event.data.mip_total_lp_iterations ?? 0);
+        if (steps > most) ended = "limit";
+        else if (limits.isStopped?.() === true) ended = "stopped";
+        if (ended !== null) event.interrupt();
+        return undefined;
+      },
+    });
+    const isSolved = run.modelStatus === modelStatus.optimal;
+    const hasValues = isSolved || held.info.get("primal_solution_status") === 2;
+    const solution = hasValues ? held.getSolution() : null;
+    return {
+      status: isSolved
+        ? "optimal"
+        : run.modelStatus === modelStatus.infeasible
+          ? "infeasible"
+          : (ended ?? (hasValues || isLimit(run.modelStatus, modelStatus) ? "limit" : "failed")),
+      values: solution?.colValue ?? null,
+      duals: isMixed || !isSolved ? null : (solution?.rowDual ?? null),
+      steps: isMixed ? steps : Number(held.info.get("simplex_iteration_count")),
+    };
+  });
+}
+
+function isLimit(status: number, known: Highs["constants"]["modelStatus"]): boolean {
+  return status === known.iterationLimit || status === known.solutionLimit || status === known.interrupted;
+}
+
+function dataOf(library: Highs, model: LinearModel): ModelData {
+  const numCols = model.cost.length;
+  const numRows = model.rowLower.length;
+  return {
+    numCols,
+    numRows,
+    sense: library.constants.objectiveSense.minimize,
+    colCost: model.cost,
+    colLower: model.lower,
+    colUpper: model.upper,
+    rowLower: model.rowLower,
+    rowUpper: model.rowUpper,
+    matrix: {
+      format: "csc",
+      numRows,
+      numCols,
+      starts: model.starts,
+      indices: model.rows,
+      values: model.values,
+    },
+    ...(model.isWhole !== null && { integrality: model.isWhole }),
+  };
+}

@@ -1,0 +1,67 @@
+// The command `optimise`: where its result goes, what the person reads, and how it ends.
+
+import { describe, expect, it, vi } from "vitest";
+import { coreTools } from "../../src/cli/coreTools.ts";
+import { main } from "../../src/cli/main.ts";
+import { memoryIo } from "../support/memoryIo.ts";
+import { readInstance } from "../support/setInstance.ts";
+import { drawnInstance } from "../support/setProject.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const project = drawnInstance(readInstance("tiny-06"));
+
+async function run(line: string, file: object = project) {
+  const io = memoryIo({ "a.json": JSON.stringify(file), "-": JSON.stringify(file) });
+  const code = await main(line.split(" "), io, coreTools);
+  return { code, ...io.screen, files: io.files };
+}
+
+describe("optimise", () => {
+  it("writes the fill with its set to standard output or into a file, the same bytes", async () => {
+    const out = await run("optimise a.json");
+    const file = await run("optimise - --json s.json");
+    expect(out.code).toBe(0);
+    expect(file.files.get("s.json")).toBe(out.out);
+    expect(file.out).toBe("");
+    const document = JSON.parse(out.out);
+    expect(document).toMatchObject({
+      format: "panelwright-fill",
+      version: 1,
+      set: { status: "optimal", cost: 1410 },
+    });
+    expect(Object.keys(document)).toEqual(["format", "version", "project", "units", "totals", "set"]);
+  });
+
+  it("says what the set costs, how sure that is and what it saves", async () => {
+    const { err } = await run("optimise a.json");
+    expect(err).toMatch(
+      /Set for every pour: 1410\.00 EUR \(panels .*\)\.\nProven optimal .*\n.*saved \d+\.\d\d EUR, [\d.]+ %\.\n$/,
+    );
+  });
+
+  it("ends with 1 where no plan has pieces enough, and names them", async () => {
+    const { code, out, err } = await run("optimise a.json", { ...project, stock: {}, buy: false });
+    expect(code).toBe(1);
+    expect(JSON.parse(out).set.status).toBe("infeasible");
+    expect(err).toMatch(/No plan exists .*\nMissing: \d+ P\d+/);
+  });
+
+  it("stopped by a time limit, it ends well and says so", async () => {
+    const { code, out, err } = await run("optimise a.json --time-limit 0.001");
+    expect(code).toBe(0);
+    expect(JSON.parse(out).set.status).toBe("stopped");
+    expect(err).toMatch(/Stopped: within [\d.]+ % /);
+  });
+
+  it.each([
+    { why: "no number", line: "optimise a.json --time-limit soon", says: /takes SECONDS, not "soon"/ },
+    { why: "nothing", line: "optimise a.json --time-limit 0", says: /takes SECONDS/ },
+    { why: "over the project", line: "optimise a.json --json a.json", says: /it is the project being read/ },
+    { why: "no project", line: "optimise", says: /optimise needs a PROJECT/ },
+  ])("cannot: $why", async ({ line, says }) => {
+    const { code, err } = await run(line);
+    expect(code).toBe(2);
+    expect(err).toMatch(says);
+  });
+});
