@@ -7,6 +7,7 @@ import { BS8110_STRIKING_FORMULA, BS8110_STRIKING_SOURCE, bs8110Striking } from 
 import { IS456_SOURCE, is456Striking } from "../check/is456Striking.ts";
 import { intervalsUpTo } from "../check/maturity.ts";
 import { type Answer, refusalText } from "../check/range.ts";
+import { EUROCODE_FROM_DAYS, eurocodeAgeFor } from "../check/strengthGain.ts";
 import {
   BS8110_SOFFIT_FORMULA,
   BS8110_SOFFIT_SOURCE,
@@ -14,13 +15,15 @@ import {
   CIRIA136_FORMULA,
   CIRIA136_SOURCE,
   ciria136Strength,
+  MATURITY_MARGIN,
   PROPPED_SLAB_FORMULA,
   proppedSlab,
 } from "../check/strikingStrength.ts";
 import type { Soffit } from "../fill/result.ts";
+import type { Concrete } from "../plan/concrete.ts";
 import type { Celsius, Hour, KiloPascal, MegaPascal, Mm } from "../units.ts";
-import type { Check, StrikingRow } from "./checkDocument.ts";
-import { earlyStrength } from "./earlyStrength.ts";
+import type { Check, CheckInput, StrikingRow } from "./checkDocument.ts";
+import { earlyStrength, MEAN_OVER_CHARACTERISTIC } from "./earlyStrength.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { input, judgedBy, notChecked, placeIn, unjudged } from "./judging.ts";
 
@@ -74,12 +77,30 @@ export function strikingChecks(entry: CheckedEntry): readonly Check[] {
   const required = {
     ...known,
     value: needed,
-    inputs: [...inputs, input("", "strength needed by CIRIA 136", byCiria.value, "MPa")],
+    inputs: [
+      ...inputs,
+      input("", "strength needed by CIRIA 136", byCiria.value, "MPa"),
+      ...predictedAge(concrete, needed, strength),
+    ],
   };
   if (early.strength === null) return [notChecked(required, early.reason)];
   if (early.strength === 0)
     return [{ ...required, limit: 0, status: "over", reason: "no strength to speak of" }];
   return [judgedBy(required, needed, early.strength)];
+}
+
+/** When the model expects what is needed and the margin of an estimate, in hours at 20 °C. */
+function predictedAge(
+  { cementClass }: Concrete,
+  needed: MegaPascal,
+  strength: MegaPascal,
+): readonly CheckInput[] {
+  if (cementClass === null) return [];
+  const part = (needed + MATURITY_MARGIN) / (strength + MEAN_OVER_CHARACTERISTIC);
+  const days = eurocodeAgeFor(part, cementClass);
+  if (days.status === "refused") return [];
+  const name = `age at 20 °C at which the model expects it and the margin; holds from ${EUROCODE_FROM_DAYS} days`;
+  return [input("", name, days.value * 24, "h")];
 }
 
 function strikingLoads({ concrete, loads, storey }: CheckedEntry): {
@@ -128,17 +149,16 @@ function slabRows(entry: CheckedEntry, soffit: Soffit, warmth: Celsius | null): 
   const panels = rowMaker(name, soffit.room, "slab panels, props left");
   const props = rowMaker(name, soffit.room, "props");
   const span = spanOf(soffit);
-  const { self, load } = strikingLoads(entry);
-  // Without a word on the load the longer column holds.
-  const isLiveGreater = concrete.serviceLoad !== null && concrete.serviceLoad - self > self;
+  const { load } = strikingLoads(entry);
+  // How much of the service load is live nobody has said: the longer column holds.
   const aci = (shoresUndisturbed: boolean) =>
-    aci347Striking({ member: "one-way-slab", span, isLiveGreater, shoresUndisturbed });
+    aci347Striking({ member: "one-way-slab", span, isLiveGreater: false, shoresUndisturbed });
   const strength = concrete.cubeStrength ?? concrete.cylinderStrength;
   const ciria =
     strength === null || concrete.serviceLoad === null
       ? null
       : ciria136Strength(strength, load, concrete.serviceLoad);
-  const column = isLiveGreater ? "live load greater than dead" : "live load less than dead";
+  const column = "live load less than dead";
   const spanText = `span ${span} mm`;
   return [
     panels.strength("CIRIA 136", ciria, CIRIA136_SOURCE, "bending governs, props left or not"),
