@@ -1,7 +1,8 @@
 // Striking on a real fill: what is needed beside what there is, and the rules side by side.
 
 import { describe, expect, it } from "vitest";
-import { strikingChecks, strikingRows } from "../../src/assess/strikingChecks.ts";
+import { strikingChecks } from "../../src/assess/strikingChecks.ts";
+import { strikingRows } from "../../src/assess/strikingRows.ts";
 import type { Project } from "../../src/plan/project.ts";
 import { entryOf } from "../support/assessed.ts";
 import { fillDocument, projectOf } from "../support/filled.ts";
