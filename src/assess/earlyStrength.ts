@@ -39,6 +39,9 @@ export interface EarlyStrength {
   readonly reason: string;
 }
 
+/** f_cm − f_ck, MPa, of EN 1992-1-1. */
+export const MEAN_OVER_CHARACTERISTIC: MegaPascal = 8;
+
 const MEASURED: Omit<EarlyStrength, "strength" | "inputs"> = {
   formula: "strength as measured",
   source: "the project's own test",
@@ -146,6 +149,3 @@ function estimated(
     reason: "",
   };
 }
-
-/** f_cm − f_ck, MPa, of EN 1992-1-1. */
-const MEAN_OVER_CHARACTERISTIC = 8;
