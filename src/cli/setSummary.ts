@@ -11,17 +11,20 @@ export function setSummary({ set }: Pick<FillDocument, "set">, currency: string 
   const unit = unitOf(set, currency);
   const { parts } = set;
   const amount = (value: number) => `${roundTo(value, 2).toFixed(2)}${unit}`;
-  const saved = set.wallByWall - set.cost;
   const lines = [
     `Set for every pour: ${amount(set.cost)} (panels ${amount(parts.set)}, handling ${amount(parts.handling)}, ` +
       `closures ${amount(parts.closures)}, sizes ${amount(parts.distinctSizes)}).`,
     claimOf(set, amount),
-    set.status === "infeasible"
-      ? missingText(set)
-      : `Filling every wall by itself costs ${amount(set.wallByWall)}: saved ${amount(saved)}, ${percent(saved, set.wallByWall)}.`,
+    set.status === "infeasible" ? missingText(set) : savedText(set, amount),
   ];
   if (set.status !== "infeasible" && set.missing !== undefined) lines.push(missingText(set));
   return `${lines.join("\n")}\n`;
+}
+
+function savedText({ wallByWall, cost }: PanelSet, amount: (value: number) => string): string {
+  if (wallByWall === null) return "Filling every wall by itself takes more panels than there are.";
+  const saved = wallByWall - cost;
+  return `Filling every wall by itself costs ${amount(wallByWall)}: saved ${amount(saved)}, ${percent(saved, wallByWall)}.`;
 }
 
 function unitOf({ countedBy }: PanelSet, currency: string | null): string {
@@ -32,6 +35,8 @@ function unitOf({ countedBy }: PanelSet, currency: string | null): string {
 
 function claimOf(set: PanelSet, amount: (value: number) => string): string {
   const gap = set.cost - set.lowerBound;
+  if (set.missing !== undefined && set.status !== "infeasible")
+    return `${set.status === "stopped" ? "Stopped" : "The work allowed ran out"} before a plan was found that does with the panels there are, or none was proven to.`;
   const within = `within ${percent(gap, set.cost)} (at most ${amount(gap)}) of the least possible`;
   switch (set.status) {
     case "optimal":

@@ -278,8 +278,8 @@ export interface PanelSet {
   readonly certifiedBound: number;
   /** What "optimal" or "infeasible" stands on; null with any other status. */
   readonly proof: "certificate" | "search" | null;
-  /** The cost of filling every interval by itself. */
-  readonly wallByWall: number;
+  /** The cost of filling every interval by itself; null where that takes more panels than there are. */
+  readonly wallByWall: number | null;
   /** Pieces that no plan can do without and that are not there. */
   readonly missing?: readonly { readonly code: string; readonly quantity: number }[];
 }

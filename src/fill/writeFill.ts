@@ -65,7 +65,7 @@ function setEntry(set: PanelSet) {
     lowerBound: amount(set.lowerBound),
     certifiedBound: amount(set.certifiedBound),
     proof: set.proof,
-    wallByWall: amount(set.wallByWall),
+    wallByWall: set.wallByWall === null ? null : amount(set.wallByWall),
     ...(set.missing !== undefined && {
       missing: set.missing.map((each) => ({ code: each.code, quantity: count(each.quantity) })),
     }),

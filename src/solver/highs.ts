@@ -3,11 +3,12 @@
 // A model lives for one question: what is not disposed of stays in the module's memory for good. Calls block, so a page
 // asks from a worker.
 
-import loadLibrary, { type Highs, type ModelData } from "highs";
+import type { Highs, ModelData } from "highs";
 import type { LinearModel, Solved, SolveLimits, Solver } from "./linear.ts";
 
-/** Loads the library. In Node it finds its WebAssembly file itself; a browser build passes the file's URL. */
+/** Loads the library, not before it is asked for. In Node it finds its WebAssembly file itself; a browser build passes the URL. */
 export async function loadHighs(wasmUrl?: string): Promise<Solver> {
+  const { default: loadLibrary } = await import("highs");
   const library = await loadLibrary(wasmUrl === undefined ? {} : { locateFile: () => wasmUrl });
   return (model, limits = {}) => solve(library, model, limits);
 }

@@ -98,7 +98,7 @@ describe("what cannot be done says so on standard error, writes nothing and ends
     { line: "", err: /^No command given\.\nUsage: panelwright COMMAND …\n$/ },
     { line: "fill", err: /^fill needs a PROJECT\.\nUsage: / },
     { line: "fill a.json --ouy o", err: /^Unknown option --ouy; did you mean --out\?\nUsage: / },
-    { line: "optimise a.json", err: /^"optimise" is not built yet/ },
+    { line: "optimise", err: /^optimise needs a PROJECT\.\nUsage: / },
     { line: "check", err: /^check needs a PROJECT\.\nUsage: / },
     { line: "check no.json", err: /^Cannot read no\.json: there is no such file\.\n$/ },
     { line: "check bad.json", err: /^bad\.json is not a project that can be checked:\n {2}units/ },

@@ -47,6 +47,20 @@ describe("optimise", () => {
     expect(err).toMatch(/No plan exists .*\nMissing: \d+ P\d+/);
   });
 
+  it("stopped before it knows whether the panels are enough, it claims neither", async () => {
+    const { code, out, err } = await run("optimise a.json --time-limit 0.001", {
+      ...project,
+      stock: {},
+      buy: false,
+    });
+    const { set } = JSON.parse(out);
+    expect(code).toBe(0);
+    expect(set).toMatchObject({ status: "stopped", proof: null, wallByWall: null });
+    expect(set.lowerBound).toBeLessThanOrEqual(set.cost);
+    expect(set.missing.length).toBeGreaterThan(0);
+    expect(err).toMatch(/before a plan was found/);
+  });
+
   it("stopped by a time limit, it ends well and says so", async () => {
     const { code, out, err } = await run("optimise a.json --time-limit 0.001");
     expect(code).toBe(0);

@@ -72,3 +72,15 @@ export function costOf(problem: SetProblem, plan: Plan): PlanCost {
   const isShort = missing.some((lacking) => lacking > 0);
   return { set, work, charges, total: set + work + charges + problem.constant, need, missing, isShort };
 }
+
+/** The cost with what is missing priced as if it could be bought, units. */
+export function paidFor(
+  problem: SetProblem,
+  cost: PlanCost,
+): { readonly set: number; readonly total: number } {
+  const more = cost.missing.reduce(
+    (sum, short, kind) => sum + short * (problem.kinds[kind]!.price - problem.shortage),
+    0,
+  );
+  return { set: cost.set + more, total: cost.total + more };
+}

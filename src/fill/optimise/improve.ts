@@ -27,6 +27,8 @@ const MOST_ARCS = 15_000;
 /** Of the widest column given up for others, where no bound says more: three are as good as any number in usual kits. */
 const DEPTHS = [3, 12, 60];
 const MOST_CYCLES = 4;
+/** In large schemes two at a time brings next to nothing and takes long. */
+const MOST_PAIRS = 24;
 
 /** Better plans as they are found; ends when the bound is met, nothing helps or it is stopped. */
 export function* improve(problem: SetProblem, start: Plan, tools: ImproveTools): Generator<Plan, Plan> {
@@ -78,7 +80,7 @@ function pairsOf(order: readonly number[]): readonly (readonly number[])[] {
   for (let apart = 1; apart < Math.min(order.length, 5); apart++) {
     for (let k = 0; k + apart < order.length; k++) pairs.push([order[k]!, order[k + apart]!]);
   }
-  return pairs;
+  return pairs.slice(0, MOST_PAIRS);
 }
 
 /** From nothing: what the linear program would hold is there already, what is lacking costs its price. */

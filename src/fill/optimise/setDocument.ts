@@ -6,7 +6,7 @@ import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import type { Casts } from "../castings.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
-import { costOf, type PlanCost } from "./countPlan.ts";
+import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
 import type { SetAnswer } from "./optimiseSet.ts";
 import { amountOf, type StatedProblem } from "./problemOf.ts";
 
@@ -28,23 +28,24 @@ export function describeSet(source: SetSource): PanelSet {
   const pieces = setPieces(source);
   const closures = closureWork(stated, answer) + constant.closures;
   const missing = missingOf(source, cost);
+  const paid = paidFor(problem, cost);
   const inUnits = (units: number) => units / amounts.scale;
   return {
     status: answer.status,
     countedBy: stated.countedBy,
     pieces,
-    cost: inUnits(cost.total),
+    cost: inUnits(paid.total),
     parts: {
-      set: inUnits(cost.set),
+      set: inUnits(paid.set),
       handling: inUnits(cost.work + problem.constant - closures),
       closures: inUnits(closures),
       distinctSizes: inUnits(cost.charges),
       fixed: fixedOf(pieces),
     },
-    lowerBound: inUnits(answer.bound),
-    certifiedBound: inUnits(answer.certified),
+    lowerBound: inUnits(Math.min(answer.bound, paid.total)),
+    certifiedBound: inUnits(Math.min(answer.certified, paid.total)),
     proof: answer.proof,
-    wallByWall: inUnits(wallByWall.total),
+    wallByWall: wallByWall.isShort ? null : inUnits(wallByWall.total),
     ...(missing.length > 0 && { missing }),
   };
 }
