@@ -24,9 +24,9 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
     pt: "Em {room} {count} escoras ficam a menos de {edge} mm de um vão que o piso de baixo também tem: cubra o vão para que as suporte, ou mova-o.",
   },
   {
-    en: "The kit has no prop that reaches {height} mm: the soffit of {room} stands on nothing; add one to the kit.",
-    es: "El kit no tiene puntal que llegue a {height} mm: el fondo de losa de {room} no se apoya en nada; agregue uno al kit.",
-    pt: "O kit não tem escora que chegue a {height} mm: o fundo de laje de {room} não se apoia em nada; acrescente uma ao kit.",
+    en: "The kit has no prop that reaches {height} mm: no soffit at that height stands on anything; add one to the kit.",
+    es: "El kit no tiene puntal que llegue a {height} mm: ningún fondo de losa a esa altura se apoya en nada; añada uno al kit.",
+    pt: "O kit não tem escora que chegue a {height} mm: nenhum fundo de laje a essa altura se apoia em nada; acrescente uma ao kit.",
   },
   {
     en: "The kit has no slab panel: the soffits of all rooms stay open; add slab panels to the kit.",
@@ -67,6 +67,26 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
     en: "In {room} {count} of {total} props do not stand over a prop of the storey below: the engineer decides whether the slab between carries that, or give both storeys one connector and one direction.",
     es: "En {room} {count} de {total} puntales no quedan sobre un puntal del piso de abajo: el ingeniero decide si la losa intermedia lo soporta, o dé a los dos pisos una misma unión muro-losa y una misma dirección.",
     pt: "Em {room} {count} de {total} escoras não ficam sobre uma escora do piso de baixo: o engenheiro decide se a laje entre elas o suporta, ou dê aos dois pisos uma mesma junção parede-laje e uma mesma direção.",
+  },
+  {
+    en: "Slab {slab} is drawn with an outline that crosses itself: nothing can be formed to it, and it is left out; draw it anew.",
+    es: "La losa {slab} está dibujada con un contorno que se cruza: no se puede encofrar y queda fuera; dibújela de nuevo.",
+    pt: "A laje {slab} está desenhada com um contorno que se cruza: não pode ser formada e fica de fora; desenhe-a de novo.",
+  },
+  {
+    en: "Slab opening {opening} is drawn with an outline that crosses itself: nothing can be formed to it, and it is left out; draw it anew.",
+    es: "El vano de losa {opening} está dibujado con un contorno que se cruza: no se puede encofrar y queda fuera; dibújelo de nuevo.",
+    pt: "O vão de laje {opening} está desenhado com um contorno que se cruza: não pode ser formado e fica de fora; desenhe-o de novo.",
+  },
+  {
+    en: "Slab {slab} reaches over {room} by {area} m²: forms are counted twice there; draw the slab outside the walls only, its edge along their outside face.",
+    es: "La losa {slab} invade {room} en {area} m²: allí las piezas se cuentan dos veces; dibuje la losa solo fuera de los muros, con su borde en la cara exterior.",
+    pt: "A laje {slab} invade {room} em {area} m²: ali as peças são contadas duas vezes; desenhe a laje só fora das paredes, com a borda na face externa.",
+  },
+  {
+    en: 'Openings in the slab take all of the soffit of {room} within its connectors: give the room the kind "open" if it is a shaft, else make them smaller.',
+    es: 'Los vanos de la losa ocupan todo el fondo de losa de {room}: dé al recinto la clase "open" si es un pozo, o hágalos más pequeños.',
+    pt: 'Os vãos da laje ocupam todo o fundo de laje de {room}: dê ao cômodo o tipo "open" se é um poço, ou faça-os menores.',
   },
   {
     en: "Slab {slab} lies along no outside wall: nothing but its own strips carries it; draw its edge on the wall's face if it belongs to one.",

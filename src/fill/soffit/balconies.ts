@@ -2,7 +2,7 @@
 
 import { comparePoints } from "../../geom/point.ts";
 import { leastCorner } from "../../geom/ring.ts";
-import type { Position, SlabOutline, Unit } from "../../plan/project.ts";
+import type { Position, SlabOutline } from "../../plan/project.ts";
 import type { FaceDraft } from "../faceDraft.ts";
 
 export interface Balcony {
@@ -15,9 +15,12 @@ export interface Balcony {
 const ALONG = 2;
 
 /** The slabs by their least corner, whatever their order in the file. */
-export function balconiesOf(unit: Unit, drafts: readonly FaceDraft[]): readonly Balcony[] {
+export function balconiesOf(
+  outlines: readonly SlabOutline[],
+  drafts: readonly FaceDraft[],
+): readonly Balcony[] {
   const under = drafts.filter(({ settled }) => settled.formed.exposure === "under-slab");
-  const slabs = [...unit.slabs].sort((a, b) => comparePoints(least(a), least(b)));
+  const slabs = [...outlines].sort((a, b) => comparePoints(least(a), least(b)));
   return slabs.map((slab) => ({ slab, chains: chained(under.filter((draft) => liesAlong(draft, slab))) }));
 }
 

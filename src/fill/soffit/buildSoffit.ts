@@ -201,7 +201,7 @@ function propFor(height: Mm, room: string, { kit, log }: SoffitContext): Prop | 
   log.addOnce(`prop ${height}`, {
     severity: "error",
     kind: "missing-piece",
-    message: `The kit has no prop that reaches ${height} mm: the soffit of ${room} stands on nothing; add one to the kit.`,
+    message: `The kit has no prop that reaches ${height} mm: no soffit at that height stands on anything; add one to the kit.`,
     where: { room },
   });
   return null;

@@ -14,6 +14,7 @@ import { closingEnds } from "./closing.ts";
 import type { SoffitContext } from "./field.ts";
 import { type FaceChain, legsAlong } from "./legs.ts";
 import { frameOf, type LocalFrame } from "./localFrame.ts";
+import { checkOverlaps, soundOutlines } from "./outlineChecks.ts";
 
 export interface SoffitsInput extends SoffitContext {
   readonly outline: Outline;
@@ -26,7 +27,8 @@ export interface SoffitsInput extends SoffitContext {
 export function placeSoffits(input: SoffitsInput): readonly Soffit[] {
   if (input.slab === 0) return [];
   const rings = ringsOf(input.drafts);
-  const openings = input.unit.slabOpenings.map(({ id, outline }) => ({ id, outline }));
+  const openings = soundOutlines(input.unit.slabOpenings, "Slab opening", input.log);
+  const slabs = soundOutlines(input.unit.slabs, "Slab", input.log);
   const soffits: Soffit[] = [];
   const chainOf = (drafts: readonly FaceDraft[], isClosed: boolean, frame: LocalFrame): FaceChain => ({
     drafts,
@@ -63,7 +65,8 @@ export function placeSoffits(input: SoffitsInput): readonly Soffit[] {
       ),
     );
   }
-  for (const { slab, chains } of balconiesOf(input.unit, input.drafts)) {
+  checkOverlaps(slabs, roomRings(input, rings), input.log);
+  for (const { slab, chains } of balconiesOf(slabs, input.drafts)) {
     const frame = frameOf(slab.outline);
     const along = chains.map((drafts) => chainOf(drafts, false, frame));
     const faces = chains.flat();
@@ -92,6 +95,16 @@ export function placeSoffits(input: SoffitsInput): readonly Soffit[] {
   }
   checkPitchRule(input, soffits);
   return soffits;
+}
+
+function roomRings(
+  { outline, drafts }: SoffitsInput,
+  rings: ReadonlyMap<number, readonly FaceDraft[]>,
+): readonly { readonly name: string; readonly ring: readonly Position[] }[] {
+  return outline.rooms.flatMap(({ name, ring }) => {
+    const own = rings.get(ring);
+    return own === undefined ? [] : [{ name, ring: chainPoints(own, true, drafts) }];
+  });
 }
 
 function reportOffWall({ id, outline }: SlabOutline, { log }: SoffitsInput): void {

@@ -18,6 +18,15 @@ export function checkSoffit(
   { log }: { readonly log: ProblemLog },
 ): void {
   const { room, props } = soffit;
+  if (plan === null && soffit.unfilled.length === 0 && soffit.holes.length > 0) {
+    log.add(
+      "warning",
+      "slab-opening",
+      `Openings in the slab take all of the soffit of ${room} within its connectors: give the room the kind "open" if it is a ` +
+        `shaft, else make them smaller.`,
+      { room },
+    );
+  }
   if (plan === null || plan.tiles.length === 0) return;
   if (plan.strips.length === 0) {
     log.add(

@@ -147,12 +147,10 @@ export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitL
   for (const { piece, at } of soffit.props) {
     const number = label.props[piece];
     if (number === undefined) continue;
-    const placed = propLabel(
-      `${number}`,
-      view.at(at),
-      { radius: propRadius(view.scale), way: stripWay(at, soffit) },
-      taken,
-    );
+    const place = view.at(at);
+    const tag = { radius: propRadius(view.scale), way: stripWay(at, soffit) };
+    // A prop whose number nobody finds cannot be looked up in its table: rather a flag than none.
+    const placed = propLabel(`${number}`, place, tag, taken) ?? flagLabel(`${number}`, place, taken);
     if (placed !== null) put(placed);
   }
   for (const { letter, number, piece } of pending) {
