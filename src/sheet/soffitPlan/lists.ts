@@ -22,8 +22,18 @@ export function staysBlock(
   const holders = soffits.flatMap((soffit) => heldEnds(soffit).map(({ prop }) => props[prop.piece] ?? 0));
   return noteBlock(words.stays, [
     words.staysAll(strips.length, standing.length),
+    words.reach(heightsText(soffits)),
     ...(holders.length > 0 ? [words.ends(rangesText(holders))] : []),
   ]);
+}
+
+/** The height most soffits have, then the rooms that differ. */
+function heightsText(soffits: readonly Soffit[]): string {
+  const counts = new Map<number, number>();
+  for (const { height } of soffits) counts.set(height, (counts.get(height) ?? 0) + 1);
+  const [usual = 0] = [...counts.keys()].sort((a, b) => counts.get(b)! - counts.get(a)! || b - a);
+  const others = soffits.filter(({ height }) => height !== usual);
+  return [`${usual}`, ...others.map(({ room, height }) => `${plainText(room)} ${height}`)].join("; ");
 }
 
 /** Room by room, equal ones together: "Hall: strip 900 (3), closure 35 × 1200". */

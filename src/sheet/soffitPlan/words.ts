@@ -26,6 +26,8 @@ export interface SoffitPlanWords {
   readonly assumptions: readonly string[];
   readonly stays: string;
   readonly staysAll: (strips: number, props: number) => string;
+  /** Clear heights under the soffits: "2400; Bath 2350". */
+  readonly reach: (heights: string) => string;
   readonly ends: (props: string) => string;
   readonly made: string;
   readonly notWritten: string;
@@ -63,6 +65,7 @@ const EN: SoffitPlanWords = {
     "Props stand plumb; horizontal load and bracing are not checked here.",
   ],
   stays: "Stays until the engineer’s word",
+  reach: (heights) => `Floor to soffit, mm: ${heights}.`,
   staysAll: (strips, props) => `${strips} strips on ${props} props: tight, not touched.`,
   ends: (props) => `Strip ends are pinned to the heads of props ${props}, never left resting.`,
   made: "Made to measure",
@@ -102,6 +105,7 @@ const ES: SoffitPlanWords = {
     "Los puntales están a plomo; carga horizontal y arriostramiento no se revisan aquí.",
   ],
   stays: "Queda hasta la orden del ingeniero",
+  reach: (heights) => `Del piso al fondo de losa, mm: ${heights}.`,
   staysAll: (strips, props) => `${strips} franjas sobre ${props} puntales: apretados, sin tocar.`,
   ends: (props) =>
     `Los extremos de franja van fijos a las cabezas de los puntales ${props}, nunca solo apoyados.`,
@@ -155,6 +159,7 @@ const PT: SoffitPlanWords = {
     "As escoras estão no prumo; carga horizontal e contraventamento não se verificam aqui.",
   ],
   stays: "Fica até a ordem do engenheiro",
+  reach: (heights) => `Do piso ao fundo de laje, mm: ${heights}.`,
   staysAll: (strips, props) => `${strips} faixas sobre ${props} escoras: apertadas, sem tocar.`,
   ends: (props) => `As pontas das faixas ficam fixas nas cabeças das escoras ${props}, nunca só apoiadas.`,
   made: "Feito sob medida",
