@@ -1,6 +1,6 @@
 // The words of the soffit and shoring plan in the languages of a project; the cautions are those of every check.
 
-import { CAUTIONS } from "../../check/cautions.ts";
+import { SHORING_CAUTIONS } from "../../check/cautions.ts";
 import type { Language } from "../../plan/project.ts";
 
 export interface SoffitPlanWords {
@@ -72,7 +72,7 @@ const EN: SoffitPlanWords = {
   notWritten: "Sizes not on the plan for want of paper",
   open: "Not built",
   cautions: "Before anybody works from this",
-  cautionList: CAUTIONS,
+  cautionList: SHORING_CAUTIONS,
   describes: (unit, soffits, props) =>
     `Plan of the soffits of unit ${unit} with slab panels, strips and props: ${soffits} soffits, ${props} props.`,
 };
