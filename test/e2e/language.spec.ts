@@ -43,8 +43,9 @@ test("the file keeps the language, and its sheets speak it", async ({ page }) =>
   try {
     const run = spawnSync(process.execPath, ["dist-cli/panelwright.js", "fill", path, "--out", folder]);
     expect(run.status).toBe(0);
-    const room = readdirSync(folder).find((name) => name.includes("bedroom-2"));
-    const svg = readFileSync(join(folder, room ?? ""), "utf8");
+    // The front and the back of the sheet of one room.
+    const pages = readdirSync(folder).filter((name) => name.includes("bedroom-2"));
+    const svg = pages.map((name) => readFileSync(join(folder, name), "utf8")).join("");
     expect(svg.includes("Folha de cômodo, Bedroom 2")).toBe(true);
     expect(svg.includes("Desformar só por ordem do engenheiro.")).toBe(true);
   } finally {
