@@ -85,8 +85,8 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
   },
   {
     en: 'Openings in the slab take all of the soffit of {room} within its connectors: give the room the kind "open" if it is a shaft, else make them smaller.',
-    es: 'Los vanos de la losa ocupan todo el fondo de losa de {room}: dé al recinto la clase “open” si es un pozo, o hágalos más pequeños.',
-    pt: 'Os vãos da laje ocupam todo o fundo de laje de {room}: dê ao cômodo o tipo “open” se é um poço, ou faça-os menores.',
+    es: "Los vanos de la losa ocupan todo el fondo de losa de {room}: dé al recinto la clase “open” si es un pozo, o hágalos más pequeños.",
+    pt: "Os vãos da laje ocupam todo o fundo de laje de {room}: dê ao cômodo o tipo “open” se é um poço, ou faça-os menores.",
   },
   {
     en: "Slab {slab} lies along no outside wall: nothing but its own strips carries it; draw its edge on the wall's face if it belongs to one.",
