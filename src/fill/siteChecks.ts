@@ -1,9 +1,10 @@
 // What the site says of a plan before anybody carries a panel: room to pin, room at wall ends, legs and frames, rooms
 // nobody has named.
 
+import { distanceToPath } from "../geom/path.ts";
 import { type Kit, ruleValue } from "../kit/kit.ts";
 import type { Outline } from "../plan/face.ts";
-import type { Position, Storey, Unit } from "../plan/project.ts";
+import type { Storey, Unit } from "../plan/project.ts";
 import { type Mm, roundTo } from "../units.ts";
 import { lookAcross, nearestPair } from "./clearances.ts";
 import type { FaceDraft } from "./faceDraft.ts";
@@ -167,22 +168,6 @@ function checkServices({ unit, ties, log }: SiteContext): void {
       { face: first.faces[0], at: first.at },
     );
   }
-}
-
-function distanceToPath(p: Position, path: readonly Position[]): Mm {
-  let least = Number.POSITIVE_INFINITY;
-  path.slice(1).forEach((b, k) => {
-    const a = path[k]!;
-    const dx = b[0] - a[0];
-    const dy = b[1] - a[1];
-    const square = dx * dx + dy * dy;
-    const t = square === 0 ? 0 : ((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / square;
-    const along = Math.min(1, Math.max(0, t));
-    const ex = p[0] - a[0] - along * dx;
-    const ey = p[1] - a[1] - along * dy;
-    least = Math.min(least, Math.sqrt(ex * ex + ey * ey));
-  });
-  return least;
 }
 
 function wallOf(face: SettledFace): string {

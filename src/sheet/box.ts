@@ -14,6 +14,14 @@ export function boxAround(x: number, y: number, width: number, height: number): 
   return { x: x - width / 2, y: y - height / 2, width, height };
 }
 
+/** The least box round all of some points. */
+export function boxRound(points: readonly (readonly [x: number, y: number])[]): Box {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+}
+
 /** The box with `by` added on all four sides; a negative `by` takes away. */
 export function grown(box: Box, by: number): Box {
   return { x: box.x - by, y: box.y - by, width: box.width + 2 * by, height: box.height + 2 * by };

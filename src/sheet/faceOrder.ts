@@ -7,8 +7,9 @@
 //  start  A ←
 
 import type { FaceOpening, FilledFace } from "../fill/result.ts";
+import { comparePoints, distance } from "../geom/point.ts";
 import type { Position } from "../plan/project.ts";
-import { byPlace, distance, type FaceRing, ringsOf, turnAt } from "./faceRing.ts";
+import { type FaceRing, ringsOf, turnAt } from "./faceRing.ts";
 import type { SheetInfo } from "./info.ts";
 import { closesAt } from "./pieceKind.ts";
 import { WORDS } from "./words.ts";
@@ -117,7 +118,7 @@ function doorFace(faces: readonly FilledFace[]): number {
   ]
     .map((has) => faces.filter(has))
     .find((some) => some.length > 0);
-  const first = [...(best ?? faces)].sort((a, b) => byPlace(a.from, b.from))[0]!;
+  const first = [...(best ?? faces)].sort((a, b) => comparePoints(a.from, b.from))[0]!;
   return faces.indexOf(first);
 }
 
@@ -142,7 +143,7 @@ function startAndClose(
   }));
   const farther = (a: number, b: number) => (a === b ? 0 : b - a); // both may be infinite
   const start = [...corners].sort(
-    (a, b) => a.closing - b.closing || farther(a.toDoor, b.toDoor) || byPlace(a.at, b.at),
+    (a, b) => a.closing - b.closing || farther(a.toDoor, b.toDoor) || comparePoints(a.at, b.at),
   )[0]!.index;
   const walk = faces.map((_, step) => faces.slice(0, step)).map((passed) => length(passed)); // from face 0
   const perimeter = length(faces);
@@ -157,7 +158,7 @@ function startAndClose(
         Math.min(b.closing, 1) - Math.min(a.closing, 1) ||
         away(b.index) - away(a.index) ||
         b.closing - a.closing ||
-        byPlace(a.at, b.at),
+        comparePoints(a.at, b.at),
     )[0];
   return { start, close: close === undefined ? count : (close.index - start + count) % count };
 }

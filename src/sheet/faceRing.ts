@@ -4,7 +4,7 @@
 // at its inside corners, and where two rings touch in one point the next face is the one that turns right most.
 
 import type { FilledFace } from "../fill/result.ts";
-import type { Position } from "../plan/project.ts";
+import { comparePoints, distance } from "../geom/point.ts";
 
 /** Ends nearer than this are one corner, mm: `from` and `to` are written to 0.001. */
 const SAME_POINT = 0.01;
@@ -17,25 +17,17 @@ export interface FaceRing {
 }
 
 /** Sorts places by x, then y. */
-export function byPlace(a: Position, b: Position): number {
-  return a[0] - b[0] || a[1] - b[1];
-}
-
-/** Distance of two places in the plan, mm. */
-export function distance(a: Position, b: Position): number {
-  return Math.sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]));
-}
-
 /**
  * The rings that the faces make, each from its face of least `from`. Rings that run clockwise round a room come
  * first, the largest area leading; then the others by their least corner.
  */
 export function ringsOf(faces: readonly FilledFace[]): readonly FaceRing[] {
-  const left = new Set([...faces].sort((a, b) => byPlace(a.from, b.from) || byPlace(a.to, b.to)));
+  const left = new Set([...faces].sort((a, b) => comparePoints(a.from, b.from) || comparePoints(a.to, b.to)));
   const rings: FaceRing[] = [];
   while (left.size > 0) rings.push(takeRing(left));
   return rings.sort(
-    (a, b) => Math.min(area(a), 0) - Math.min(area(b), 0) || byPlace(a.faces[0]!.from, b.faces[0]!.from),
+    (a, b) =>
+      Math.min(area(a), 0) - Math.min(area(b), 0) || comparePoints(a.faces[0]!.from, b.faces[0]!.from),
   );
 }
 

@@ -1,8 +1,8 @@
 // The notes of a room sheet: its problems in sentences, then what to mind at work.
 
+import { distance } from "../geom/point.ts";
 import type { Language } from "../plan/project.ts";
 import type { SheetRing } from "./faceOrder.ts";
-import { distance } from "./faceRing.ts";
 import { ringMarks } from "./label.ts";
 import { textWidth, wrapped } from "./lettering.ts";
 import type { Mark } from "./mark.ts";

@@ -6,7 +6,7 @@
 //
 import type { EdgePiece, FaceOpening, RevealPiece, RevealSide } from "../fill/result.ts";
 import type { Mm } from "../units.ts";
-import type { Box } from "./box.ts";
+import { type Box, boxRound } from "./box.ts";
 import type { Mark, Point } from "./mark.ts";
 import { FINE, OUTLINE, THIN } from "./pieceMark.ts";
 import { alongFace } from "./roomParts.ts";
@@ -41,7 +41,7 @@ export function framePieces(opening: FaceOpening, box: Box, context: RibbonConte
   return own.flatMap(({ side, pieces }) =>
     pieces.map((piece) => {
       const outline = trapezium(side, piece, { box, depth, sides, scale: context.scale });
-      return { side, piece, outline, box: boundsOf(outline) };
+      return { side, piece, outline, box: boxRound(outline) };
     }),
   );
 }
@@ -86,13 +86,6 @@ function trapezium(side: RevealSide, piece: RevealPiece, frame: Frame): readonly
       ];
     }
   }
-}
-
-function boundsOf(outline: readonly Point[]): Box {
-  const xs = outline.map(([x]) => x);
-  const ys = outline.map(([, y]) => y);
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }
 
 /** The void of an opening with its frame; a box opening is a dashed outline on unbroken panels. */

@@ -1,9 +1,9 @@
 // Gathers what the ribbon of one room needs beside its faces: names, order of taking out, what lies behind each face.
 
 import type { EdgePiece, FilledFace, UnitFill } from "../fill/result.ts";
+import { comparePoints, distance } from "../geom/point.ts";
 import type { Mm } from "../units.ts";
 import type { SheetRing } from "./faceOrder.ts";
-import { byPlace, distance } from "./faceRing.ts";
 import type { SheetInfo } from "./info.ts";
 import { roomPage } from "./page.ts";
 import { pieceNames } from "./pieceNames.ts";
@@ -84,7 +84,7 @@ function behind(face: FilledFace, unit: UnitFill, outside: string): readonly str
         isAcross(face, other);
       return isOpposite ? [{ x: Math.max(from.x, 0), from: other.from, name: other.room }] : [];
     })
-    .sort((a, b) => a.x - b.x || byPlace(a.from, b.from))
+    .sort((a, b) => a.x - b.x || comparePoints(a.from, b.from))
     .map(({ name }) => (name === null ? outside : plainText(name)));
   return [...new Set(names)];
 }

@@ -11,9 +11,9 @@ import type { Position } from "../../plan/project.ts";
 import { type Mm, roundTo } from "../../units.ts";
 import { type EdgeOffers, edgeOffers } from "../edgeOffers.ts";
 import type { Soffit, SoffitPiece, SoffitProp } from "../result.ts";
-import { cellRing, cellsInBoth, type Rect } from "./cells.ts";
+import { cellRing, cellsInBoth, type Rect, rectRing } from "./cells.ts";
 import type { SoffitContext, SoffitField } from "./field.ts";
-import { type LocalFrame, turned } from "./localFrame.ts";
+import { type LocalFrame, turned, turnedRing } from "./localFrame.ts";
 import { fittingLegs, type OpenPlace, openPlaces, overlaps } from "./openPlaces.ts";
 import { type Direction, planSoffit, type SoffitPlan } from "./planSoffit.ts";
 import { checkSoffit } from "./soffitChecks.ts";
@@ -127,16 +127,8 @@ function numberPieces(
 ): Numbered {
   const { kit, book } = context;
   const toPlan = (point: Point): Position => frame.toPlan(plan.direction === "u" ? point : turned(point));
-  // Turned back, a ring runs the other way: begun from the other side it is counter-clockwise again.
-  const ringOf = ({ u0, u1, v0, v1 }: Rect): readonly Position[] => {
-    const ring: readonly Point[] = [
-      [u0, v0],
-      [u1, v0],
-      [u1, v1],
-      [u0, v1],
-    ];
-    return (plan.direction === "u" ? ring : [...ring].reverse()).map(toPlan);
-  };
+  const ringOf = (rect: Rect): readonly Position[] =>
+    (plan.direction === "u" ? rectRing(rect) : turnedRing(rectRing(rect))).map(frame.toPlan);
   const pieces: SoffitPiece[] = plan.tiles.map((tile): SoffitPiece => {
     const piece = book.nextId();
     const outline = ringOf(tile);

@@ -81,6 +81,21 @@ function sweep(edges: readonly Edge[], least: number): readonly Cell[] {
   return done.sort((a, b) => a.u0 - b.u0 || a.floor[0] - b.floor[0]);
 }
 
+/** The corners of a rectangle, counter-clockwise. */
+export function rectRing({ u0, u1, v0, v1 }: Rect): Ring {
+  return [
+    [u0, v0],
+    [u1, v0],
+    [u1, v1],
+    [u0, v1],
+  ];
+}
+
+/** Area of cells that do not overlap, mm². */
+export function areaOfCells(cells: readonly Cell[]): number {
+  return cells.reduce((sum, cell) => sum + cellArea(cell), 0);
+}
+
 /** Area of a cell, mm². */
 export function cellArea({ u0, u1, floor, ceiling }: Cell): number {
   return ((u1 - u0) * (ceiling[0] - floor[0] + ceiling[1] - floor[1])) / 2;

@@ -33,17 +33,17 @@ const ASKEW = 2;
 export function frameOf(ring: readonly Position[]): LocalFrame {
   let longest = 0;
   let best: readonly [Position, Position] | null = null;
-  ring.forEach((from, k) => {
+  for (const [k, from] of ring.entries()) {
     const to = ring[(k + 1) % ring.length]!;
     const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
     const square = dx * dx + dy * dy;
     // A hair longer is not longer: of equal edges the first one leads.
-    if (square <= longest * (1 + 1e-9)) return;
+    if (square <= longest * (1 + 1e-9)) continue;
     longest = square;
     best = [from, to];
-  });
+  }
   if (best === null) return PLAN_AXES;
-  const [from, to] = best as readonly [Position, Position];
+  const [from, to] = best;
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   if (Math.abs(dx) < ASKEW || Math.abs(dy) < ASKEW) return PLAN_AXES;
   const length = Math.sqrt(longest);

@@ -6,7 +6,7 @@ import type { Kit } from "../../kit/kit.ts";
 import { roundTo } from "../../units.ts";
 import type { PieceBook } from "../pieceBook.ts";
 import type { ProblemLog } from "../problems.ts";
-import { type Cell, cellArea, cellRing, cellsInBoth, cellsOf, type Rect } from "./cells.ts";
+import { areaOfCells, cellArea, cellRing, cellsInBoth, cellsOf, type Rect, rectRing } from "./cells.ts";
 import type { SoffitField } from "./field.ts";
 import type { Leg } from "./legs.ts";
 import { turnedRing } from "./localFrame.ts";
@@ -27,8 +27,8 @@ export function fittingLegs(
   columns: readonly Ring[],
 ): { readonly kept: readonly Leg[]; readonly crossing: readonly Leg[] } {
   const rings = legs.map(({ ring }) => ring);
-  const whole = areaOf(cellsOf(outline, columns));
-  const left = areaOf(cellsOf(outline, [...columns, ...rings]));
+  const whole = areaOfCells(cellsOf(outline, columns));
+  const left = areaOfCells(cellsOf(outline, [...columns, ...rings]));
   const sum = rings.reduce((total, ring) => total + Math.abs(ringArea(ring)), 0);
   if (Math.abs(whole - left - sum) < SLIVER) return { kept: legs, crossing: [] };
   const isCrossing = legs.map((leg, k) => {
@@ -37,8 +37,8 @@ export function fittingLegs(
     const others = [...columns, ...rings.filter((_, other) => other !== k)].filter((ring) =>
       overlaps(ringBox(ring), box),
     );
-    const alone = areaOf(cellsOf(leg.ring, others));
-    const outside = areaOf(cellsOf(leg.ring, [outline]));
+    const alone = areaOfCells(cellsOf(leg.ring, others));
+    const outside = areaOfCells(cellsOf(leg.ring, [outline]));
     return own - alone > SLIVER || outside > SLIVER;
   });
   return {
@@ -109,7 +109,7 @@ export function openPlaces(
   return open.filter(({ ring }) => Math.abs(ringArea(ring)) >= SLIVER);
 
   function remainingArea(): number {
-    return areaOf(cellsOf(field.outline, [...taken, ...open.map(({ ring }) => ring)]));
+    return areaOfCells(cellsOf(field.outline, [...taken, ...open.map(({ ring }) => ring)]));
   }
 }
 
@@ -177,17 +177,4 @@ function reportBeside({ room }: SoffitField, area: number, log: ProblemLog): num
       `measure, on supports that the engineer draws.`,
     { room },
   );
-}
-
-function rectRing({ u0, u1, v0, v1 }: Rect): Ring {
-  return [
-    [u0, v0],
-    [u1, v0],
-    [u1, v1],
-    [u0, v1],
-  ];
-}
-
-function areaOf(cells: readonly Cell[]): number {
-  return cells.reduce((sum, cell) => sum + cellArea(cell), 0);
 }

@@ -5,7 +5,7 @@ import type { Ring } from "../../geom/ring.ts";
 import type { SlabOutline } from "../../plan/project.ts";
 import { roundTo } from "../../units.ts";
 import type { ProblemLog } from "../problems.ts";
-import { cellArea, cellsInBoth } from "./cells.ts";
+import { areaOfCells, cellsInBoth } from "./cells.ts";
 
 /** An overlap of less than this is a matter of the last digit drawn, mm². */
 const LEAST_OVERLAP = 20_000;
@@ -54,7 +54,7 @@ export function checkOverlaps(
   const others = [...rooms];
   for (const { id, outline } of slabs) {
     for (const { name, ring } of others) {
-      const area = cellsInBoth(outline, ring, []).reduce((sum, cell) => sum + cellArea(cell), 0);
+      const area = areaOfCells(cellsInBoth(outline, ring, []));
       if (area < LEAST_OVERLAP) continue;
       log.add(
         "error",

@@ -9,7 +9,7 @@ import { type Ring, ringBox } from "../../geom/ring.ts";
 import type { Kit } from "../../kit/kit.ts";
 import type { Mm } from "../../units.ts";
 import { type BandTables, bandTablesOf, type SoffitCost } from "./bandTables.ts";
-import { type Cell, cellArea, cellsOf, type Rect, rectWithin } from "./cells.ts";
+import { areaOfCells, type Cell, cellsOf, type Rect, rectWithin } from "./cells.ts";
 import { compareBands, compareLayouts, layOutCells } from "./layout.ts";
 import { turnedRing } from "./localFrame.ts";
 import { type ShoredStrip, shoreStrips } from "./shoring.ts";
@@ -83,7 +83,7 @@ function bestAlong(
   const cells = cellsOf(turn(outline), [...holes.map(turn), ...turnedLegs]);
   if (cells.length === 0) return null;
   const rects = cells.map((cell) => rectOf(cell, kit, widths)).filter((rect) => rect !== null);
-  const beside = areaOf(cells) - rects.reduce((sum, rect) => sum + rectArea(rect), 0);
+  const beside = areaOfCells(cells) - rects.reduce((sum, rect) => sum + rectArea(rect), 0);
   const supports = supportsOf(rects, turnedLegs);
   let best: Candidate | null = null;
   for (const width of widths) {
@@ -112,10 +112,6 @@ function rectOf(cell: Cell, kit: Kit, widths: readonly (Mm | null)[]): Rect | nu
     }),
   );
   return isMade ? rect : null;
-}
-
-function areaOf(cells: readonly Cell[]): number {
-  return cells.reduce((sum, cell) => sum + cellArea(cell), 0);
 }
 
 function rectArea({ u0, u1, v0, v1 }: Rect): number {

@@ -6,7 +6,7 @@
 //     │       │ │   ┊   │    hangs on that head
 //     └───────┴═╧───────┘
 
-import { type Ring, ringArea } from "../../geom/ring.ts";
+import type { Ring } from "../../geom/ring.ts";
 import type { Mm } from "../../units.ts";
 import type { Rect } from "./cells.ts";
 import { type HeadRules, placeHeads, type StripPart, stripParts } from "./heads.ts";
@@ -99,7 +99,6 @@ function carried(line: StripLine, bearing: readonly Bearing[], v0: Mm, v1: Mm): 
 function cornersAt(u: Mm, legs: readonly Ring[]): readonly Mm[] {
   const found: Mm[] = [];
   for (const leg of legs) {
-    if (ringArea(leg) === 0) continue;
     leg.forEach((from, k) => {
       const to = leg[(k + 1) % leg.length]!;
       if (from[0] === u && to[0] === u) found.push(from[1], to[1]);

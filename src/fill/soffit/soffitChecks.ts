@@ -1,5 +1,7 @@
 // What the site says of a soffit that tiles: does anything stay under it, and what do the props stand on?
 
+import { distanceToPath } from "../../geom/path.ts";
+import { isInside } from "../../geom/ring.ts";
 import type { Position } from "../../plan/project.ts";
 import { counted, type ProblemLog } from "../problems.ts";
 import type { Soffit } from "../result.ts";
@@ -59,17 +61,5 @@ export function checkSoffit(
 }
 
 function isNear(at: Position, ring: readonly Position[]): boolean {
-  const [x, y] = at;
-  let inside = false;
-  let near = false;
-  ring.forEach((a, k) => {
-    const b = ring[(k + 1) % ring.length]!;
-    if (a[1] > y !== b[1] > y && a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0]) > x) inside = !inside;
-    const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-    const square = dx * dx + dy * dy;
-    const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / square));
-    const [ex, ey] = [x - a[0] - t * dx, y - a[1] - t * dy];
-    if (ex * ex + ey * ey < BASE_EDGE * BASE_EDGE) near = true;
-  });
-  return inside || near;
+  return isInside(ring, at) || distanceToPath(at, [...ring, ring[0]!]) < BASE_EDGE;
 }

@@ -6,8 +6,9 @@
 //   └────┴────┴──┘               first and puts the ties in.
 
 import type { FaceOpening, FacePiece, FilledFace, TieLine, UnitFill } from "../../fill/result.ts";
+import { distance } from "../../geom/point.ts";
 import type { Mm } from "../../units.ts";
-import { distance, ringsOf, turnAt } from "../faceRing.ts";
+import { ringsOf, turnAt } from "../faceRing.ts";
 import type { SheetInfo } from "../info.ts";
 import type { Ink, Mark, Point, Stroke } from "../mark.ts";
 import { isHeadPiece } from "../pieceKind.ts";

@@ -3,6 +3,7 @@
 // Widths come first, for they have least choice of place. Where that leaves a small room without its name or a face
 // without its mark, these come first and the widths that find no place any more go to the list.
 
+import { isInside } from "../../geom/ring.ts";
 import type { Mm } from "../../units.ts";
 import { type Box, boxAround } from "../box.ts";
 import type { ElevationRoom } from "../elevations/rooms.ts";
@@ -272,19 +273,9 @@ export function placesInside(outline: readonly Point[]): readonly Point[] {
   for (let y = middle[1] - Math.floor(middle[1] - top); y < foot; y++) {
     for (let x = middle[0] - Math.floor(middle[0] - left); x < right; x++) {
       const far = (x - middle[0]) * (x - middle[0]) + (y - middle[1]) * (y - middle[1]);
-      if (isInside([x, y], outline)) places.push({ at: [x, y], far });
+      if (isInside(outline, [x, y])) places.push({ at: [x, y], far });
     }
   }
   places.sort((a, b) => a.far - b.far || a.at[1] - b.at[1] || a.at[0] - b.at[0]);
   return places.map(({ at }) => at);
-}
-
-/** Whether a place lies in a ring: a ray from it crosses the ring an odd number of times. */
-function isInside([x, y]: Point, ring: readonly Point[]): boolean {
-  let isIn = false;
-  ring.forEach(([ax, ay], index) => {
-    const [bx, by] = ring[(index + 1) % ring.length]!;
-    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) isIn = !isIn;
-  });
-  return isIn;
 }

@@ -2,10 +2,10 @@
 // sheet each face is drawn; at the end what the plan had no paper for.
 
 import type { UnitFill } from "../../fill/result.ts";
+import { comparePoints } from "../../geom/point.ts";
 import { type Box, grown } from "../box.ts";
 import { type ElevationRoom, elevationRooms } from "../elevations/rooms.ts";
 import { type Elevations, elevationCount, elevationSheets, elevationsOf } from "../elevations/sheets.ts";
-import { byPlace } from "../faceRing.ts";
 import { framedSheet } from "../framedSheet.ts";
 import { isAllMirrored, type SheetInfo } from "../info.ts";
 import type { Mark, Point, Sheet } from "../mark.ts";
@@ -64,8 +64,8 @@ function inOrder(unit: UnitFill): UnitFill {
   const faces = roomPartsOf(unit).flatMap((parts) => parts.faces);
   return {
     ...unit,
-    faces: faces.sort((a, b) => byPlace(a.from, b.from) || byPlace(a.to, b.to)),
-    ties: [...unit.ties].sort((a, b) => byPlace(a.at, b.at)),
+    faces: faces.sort((a, b) => comparePoints(a.from, b.from) || comparePoints(a.to, b.to)),
+    ties: [...unit.ties].sort((a, b) => comparePoints(a.at, b.at)),
   };
 }
 

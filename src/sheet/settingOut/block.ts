@@ -1,5 +1,6 @@
 // Blocks of text beside the plan and on the pages behind it, and how they flow from one column of paper to the next.
 
+import type { Box } from "../box.ts";
 import type { FontWeight } from "../fontWidths.ts";
 import { cutToWidth, wrapped } from "../lettering.ts";
 import type { Ink, LetterHeight, Mark, Point } from "../mark.ts";
@@ -22,11 +23,21 @@ export type TableMaker = (
   height: number,
 ) => MadeBlock & { readonly count: number };
 
-export interface Column {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
+export type Column = Box;
+
+/** Between columns side by side. */
+export const COLUMN_GAP = 7;
+
+/** As many equal columns as a box holds that are at least `least` wide, one in any case. */
+export function columnsIn({ x, y, width, height }: Box, least: number): readonly Column[] {
+  const count = Math.max(1, Math.floor((width + COLUMN_GAP) / (least + COLUMN_GAP)));
+  const each = (width - (count - 1) * COLUMN_GAP) / count;
+  return Array.from({ length: count }, (_, k) => ({
+    x: x + k * (each + COLUMN_GAP),
+    y,
+    width: each,
+    height,
+  }));
 }
 
 const BETWEEN = 5;

@@ -1,8 +1,9 @@
 // Control lines: what each reads from the datum, how far it is from the nearest wall faces, and where two of them cross.
 
+import { distance } from "../../geom/point.ts";
 import type { ControlLine, Position } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
-import { type Axis, distance, type SetFace } from "./setFace.ts";
+import type { Axis, SetFace } from "./setFace.ts";
 
 export interface Control {
   readonly id: string;

@@ -4,9 +4,10 @@
 //   │╲      ╱│        inside it, the longest first; round a bent outside the four corners that reach farthest out are
 //   │  ╲  ╱  │        measured crosswise.
 
+import { distance } from "../../geom/point.ts";
 import type { Position } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
-import { distance, type SetRing } from "./setFace.ts";
+import type { SetRing } from "./setFace.ts";
 import type { StakePoint } from "./stakePoints.ts";
 
 export interface Diagonal {

@@ -5,10 +5,11 @@
 //
 // Pins stand where there is concrete at the floor: not in a door, but under a window, whose panels need them too.
 
+import { distanceToPath } from "../../geom/path.ts";
 import type { Position, Service } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
 import { PIN_RULES, pinRow } from "./pinRow.ts";
-import { distance, placeOn, type SetFace } from "./setFace.ts";
+import { placeOn, type SetFace } from "./setFace.ts";
 
 export interface LayoutPin {
   readonly at: Position;
@@ -37,20 +38,6 @@ export interface LayoutPins {
 export function layoutPins(faces: readonly SetFace[], services: readonly Service[]): LayoutPins {
   const found = faces.filter(({ isFreeEnd }) => !isFreeEnd).map((face) => pinsOf(face, services));
   return { pins: found.flatMap(({ pins }) => pins), gaps: found.flatMap(({ gaps }) => gaps) };
-}
-
-/** Distance from a place to the path of a service, mm. */
-export function distanceToPath(at: Position, path: readonly Position[]): Mm {
-  let least = Number.POSITIVE_INFINITY;
-  path.forEach((start, k) => {
-    const end = path[Math.min(k + 1, path.length - 1)]!;
-    const [dx, dy] = [end[0] - start[0], end[1] - start[1]];
-    const square = dx * dx + dy * dy;
-    const along = square === 0 ? 0 : ((at[0] - start[0]) * dx + (at[1] - start[1]) * dy) / square;
-    const share = Math.max(0, Math.min(1, along));
-    least = Math.min(least, distance(at, [start[0] + dx * share, start[1] + dy * share]));
-  });
-  return least;
 }
 
 function pinsOf(face: SetFace, services: readonly Service[]): LayoutPins {

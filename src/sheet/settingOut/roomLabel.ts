@@ -5,7 +5,7 @@
 //     ⟋ 5109
 
 import type { Position } from "../../plan/project.ts";
-import { type Box, freePlace, grown } from "../box.ts";
+import { type Box, boxRound, freePlace, grown } from "../box.ts";
 import { cutToWidth, textWidth } from "../lettering.ts";
 import type { Mark, Point, TextMark } from "../mark.ts";
 import { plainText } from "../plainText.ts";
@@ -57,10 +57,7 @@ export function roomLabel(
 
 // The room's own paper: a name beside a room would be read as that of the next.
 function areaOf({ corners }: RoomCheck, { place }: Labelling): Box {
-  const points = corners.map(place.at);
-  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return grown({ x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }, -0.3);
+  return grown(boxRound(corners.map(place.at)), -0.3);
 }
 
 /** What to try, the fullest first. */

@@ -5,6 +5,7 @@
 
 import { mirrorFace } from "../../fill/mirror.ts";
 import type { FacePiece, FilledFace, UnitFill } from "../../fill/result.ts";
+import { ringArea } from "../../geom/ring.ts";
 import type { Position } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
 import { ringsOf } from "../faceRing.ts";
@@ -52,7 +53,7 @@ export function setRings(fill: Pick<UnitFill, "faces" | "ties">, isMirrored: boo
     return {
       room: set.find(({ room }) => room !== null)?.room ?? null,
       faces: set,
-      isConcrete: areaOf(set.map(({ from }) => from)) > 0,
+      isConcrete: ringArea(set.map(({ from }) => from)) > 0,
     };
   });
 }
@@ -76,14 +77,6 @@ function setFace(face: FilledFace, isReference: boolean): SetFace {
   };
 }
 
-/** Twice the area a ring encloses, mm²; negative where it runs clockwise. */
-function areaOf(ring: readonly Position[]): number {
-  return ring.reduce((sum, [x, y], k) => {
-    const [nextX, nextY] = ring[(k + 1) % ring.length]!;
-    return sum + x * nextY - nextX * y;
-  }, 0);
-}
-
 /** The place `x` along a face, on whole millimetres: where it is marked and drilled. */
 export function placeOn({ from, to, length }: SetFace, x: Mm): Position {
   if (length === 0) return from;
@@ -92,10 +85,4 @@ export function placeOn({ from, to, length }: SetFace, x: Mm): Position {
     Math.round(from[0] + (to[0] - from[0]) * share) + 0,
     Math.round(from[1] + (to[1] - from[1]) * share) + 0,
   ];
-}
-
-/** Distance of two places, mm. */
-export function distance(a: Position, b: Position): Mm {
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  return Math.sqrt(dx * dx + dy * dy);
 }

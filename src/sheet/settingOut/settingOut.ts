@@ -9,6 +9,7 @@
 
 import { mirrorPosition } from "../../fill/mirror.ts";
 import type { UnitFill } from "../../fill/result.ts";
+import { distance } from "../../geom/point.ts";
 import type { Position, Service, Unit } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
 import { type Control, controlsOf } from "./controls.ts";
@@ -16,7 +17,7 @@ import { cornersOf, crosswise, type Diagonal, isOpen, type RoomCheck, roomCheck 
 import { type LayoutPin, layoutPins, type PinGap } from "./layoutPins.ts";
 import { type OpeningMark, openingMarks } from "./openingMarks.ts";
 import { type RunningNumber, runningNumbers } from "./running.ts";
-import { distance, type SetFace, type SetRing, setRings } from "./setFace.ts";
+import { type SetFace, type SetRing, setRings } from "./setFace.ts";
 import { type StakePoint, stakePoints } from "./stakePoints.ts";
 
 /** A wall face aslant: it is marked between two points. */

@@ -2,14 +2,13 @@
 
 import type { UnitFill } from "../../fill/result.ts";
 import type { Unit } from "../../plan/project.ts";
-import type { Box } from "../box.ts";
 import { type Frame, frameOf } from "../frame.ts";
 import { framedSheet } from "../framedSheet.ts";
 import type { SheetInfo } from "../info.ts";
 import type { Mark, Sheet } from "../mark.ts";
 import { largePaper, type PaperSize } from "../paper.ts";
 import { filePart, plainText } from "../plainText.ts";
-import { type Block, type Column, flow } from "./block.ts";
+import { type Block, columnsIn, flow } from "./block.ts";
 import { controlMarks, textBoxes } from "./controlMarks.ts";
 import {
   cautionBlock,
@@ -36,7 +35,6 @@ export interface SettingOutSource {
   readonly info: SheetInfo;
 }
 
-const COLUMN_GAP = 7;
 /** Least breadth of a column beside the plan, where paper is dear, and on the pages behind it. */
 const LEAST_COLUMN = { beside: 69, behind: 84 } as const;
 
@@ -120,15 +118,4 @@ function cautionsBeside({ place, frame, words }: Making): readonly Mark[] | null
   if (beside === null || place.isDeep || block.kind !== "whole") return null;
   const made = block.make(beside.width);
   return made.height > beside.height ? null : made.marks(beside.x, beside.y);
-}
-
-function columnsIn({ x, y, width, height }: Box, least: number): readonly Column[] {
-  const count = Math.max(1, Math.floor((width + COLUMN_GAP) / (least + COLUMN_GAP)));
-  const each = (width - (count - 1) * COLUMN_GAP) / count;
-  return Array.from({ length: count }, (_, k) => ({
-    x: x + k * (each + COLUMN_GAP),
-    y,
-    width: each,
-    height,
-  }));
 }

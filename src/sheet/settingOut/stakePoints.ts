@@ -1,9 +1,10 @@
 // The points to stake out, numbered as they are walked: control points, then room by room, then round the outside.
 
+import { distance } from "../../geom/point.ts";
 import type { ControlLine, Position } from "../../plan/project.ts";
 import { controlPoints } from "./controls.ts";
 import type { OpeningMark } from "./openingMarks.ts";
-import { distance, type SetFace, type SetRing } from "./setFace.ts";
+import type { SetFace, SetRing } from "./setFace.ts";
 
 export type PointKind = "control" | "corner" | "end" | "jamb" | "pin";
 

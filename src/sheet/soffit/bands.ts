@@ -5,9 +5,9 @@
 //   └───┴───┴───┴─┘
 
 import type { Soffit, SoffitPiece } from "../../fill/result.ts";
+import { distance } from "../../geom/point.ts";
 import type { Position } from "../../plan/project.ts";
 import { faceLetter, type SheetRing } from "../faceOrder.ts";
-import { distance } from "../faceRing.ts";
 import type { PieceName } from "../pieceNames.ts";
 
 export interface Band {

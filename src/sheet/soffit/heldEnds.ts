@@ -4,8 +4,8 @@
 //        └──── held by ──┘      pinned to the head nearest to it.
 
 import type { Soffit, SoffitProp } from "../../fill/result.ts";
+import { distance } from "../../geom/point.ts";
 import type { Position } from "../../plan/project.ts";
-import { distance } from "../faceRing.ts";
 
 export interface HeldEnd {
   readonly end: Position;

@@ -1,9 +1,9 @@
 // Questions about one piece of a soffit that several parts of a sheet ask: its size, its look, who lifts it.
 
 import type { SoffitPiece } from "../../fill/result.ts";
+import { distance } from "../../geom/point.ts";
 import type { Position } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
-import { distance } from "../faceRing.ts";
 import type { SheetInfo } from "../info.ts";
 import { isWithinPersonLimit } from "../pieceKind.ts";
 import { fillerTone, type PieceLook } from "../pieceMark.ts";

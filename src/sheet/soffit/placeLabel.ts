@@ -9,13 +9,6 @@ import type { Occupied } from "../occupied.ts";
 const STEP = 0.5;
 const FLAG_HEIGHT = 4.6;
 
-export function boundsOf(points: readonly Point[]): Box {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
-}
-
 /** On the strip beside the circle, like a tag; else wherever there is paper. */
 export function propLabel(
   text: string,

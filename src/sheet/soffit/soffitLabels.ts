@@ -7,9 +7,9 @@
 //      └─────┘   └─┘
 
 import type { Soffit, SoffitPiece } from "../../fill/result.ts";
+import { distance } from "../../geom/point.ts";
 import type { Position } from "../../plan/project.ts";
-import { type Box, boxAround, grown } from "../box.ts";
-import { distance } from "../faceRing.ts";
+import { type Box, boxAround, boxRound, grown } from "../box.ts";
 import { type Lettering, textBox, textWidth } from "../lettering.ts";
 import type { LetterHeight, Mark, Point } from "../mark.ts";
 import { type Occupied, occupied } from "../occupied.ts";
@@ -19,7 +19,7 @@ import { rangesText } from "../ranges.ts";
 import { type Band, isLaid } from "./bands.ts";
 import { endsOf, heldEnds } from "./heldEnds.ts";
 import { sidesOf } from "./overheadPiece.ts";
-import { boundsOf, flagLabel, propLabel, ringAt } from "./placeLabel.ts";
+import { flagLabel, propLabel, ringAt } from "./placeLabel.ts";
 import {
   isNotchAside,
   layingWay,
@@ -88,13 +88,13 @@ export function soffitPaper(
   const pieces = occupied(area);
   const texts = occupied(area);
   for (const { soffit, view } of drawings) {
-    for (const { outline } of soffit.pieces) pieces.take(boundsOf(outline.map(view.at)));
+    for (const { outline } of soffit.pieces) pieces.take(boxRound(outline.map(view.at)));
     for (const { at } of soffit.props) {
       const radius = propRadius(view.scale) + 0.3;
       const [x, y] = view.at(at);
       for (const grid of [pieces, texts]) grid.take(boxAround(x, y, 2 * radius, 2 * radius));
     }
-    for (const hole of soffit.holes) texts.take(boundsOf(hole.map(view.at)));
+    for (const hole of soffit.holes) texts.take(boxRound(hole.map(view.at)));
     for (const { end, prop } of heldEnds(soffit)) texts.takeLine(view.at(prop.at), view.at(end), 0.9);
   }
   return { pieces, texts };
@@ -117,7 +117,7 @@ export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitL
   // One ring for places of one problem that lie near each other.
   const rings: { readonly problem: number; readonly at: Point }[] = [];
   for (const { outline, problem } of soffit.unfilled) {
-    const box = boundsOf(outline.map(view.at));
+    const box = boxRound(outline.map(view.at));
     const at: Point = [box.x + box.width / 2, box.y + box.height / 2];
     if (rings.some((ring) => ring.problem === problem && distance(ring.at, at) < RING_REACH)) continue;
     rings.push({ problem, at });
@@ -170,7 +170,7 @@ function sizeOf({ outline }: SoffitPiece): string {
 
 /** What a piece can hold: its rectangle, or the square inside one that lies aslant. */
 function innerBox(points: readonly Point[]): Box {
-  const box = boundsOf(points);
+  const box = boxRound(points);
   const isUpright = points.every(
     ([x, y]) =>
       (Math.abs(x - box.x) < 0.01 || Math.abs(x - box.x - box.width) < 0.01) &&
@@ -330,7 +330,7 @@ function layingArrow({ pieces }: Band, view: PlanView, taken: Occupied): readonl
   const first = pieces[0];
   if (first === undefined || first.family === "closure-strip") return [];
   const [wx, wy] = layingWay(pieces);
-  const box = boundsOf(first.outline.map(view.at));
+  const box = boxRound(first.outline.map(view.at));
   const isAcross = Math.abs(wx) >= Math.abs(wy);
   const [deep, long] = isAcross ? [box.width, box.height] : [box.height, box.width];
   const length = Math.min(6, deep - 2.4);

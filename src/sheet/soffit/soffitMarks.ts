@@ -6,8 +6,9 @@
 //   └────────────────┘
 
 import type { FilledFace, Soffit, SoffitPiece } from "../../fill/result.ts";
+import { comparePoints, distance } from "../../geom/point.ts";
 import type { Position } from "../../plan/project.ts";
-import { byPlace, distance } from "../faceRing.ts";
+import { boxRound } from "../box.ts";
 import type { SheetInfo } from "../info.ts";
 import type { Mark, Point, Stroke } from "../mark.ts";
 import { FINE, GHOST, OUTLINE, THIN } from "../pieceMark.ts";
@@ -111,8 +112,6 @@ function laidMarks(piece: SoffitPiece, drawing: SoffitDrawing): readonly Mark[] 
 function hatched(points: readonly Point[]): readonly Mark[] {
   const [a, b, c, d] = points;
   if (a === undefined || b === undefined || c === undefined || d === undefined) return [];
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
   const isUpright = (a[0] === b[0] || a[1] === b[1]) && (b[0] === c[0] || b[1] === c[1]);
   if (!isUpright) {
     return [
@@ -120,9 +119,7 @@ function hatched(points: readonly Point[]): readonly Mark[] {
       { kind: "line", from: b, to: d, stroke: FINE },
     ];
   }
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  const box = { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
-  return [{ kind: "hatch", box, pattern: "lines", pitch: 1.6, weight: 0.5, ink: "ink" }];
+  return [{ kind: "hatch", box: boxRound(points), pattern: "lines", pitch: 1.6, weight: 0.5, ink: "ink" }];
 }
 
 /** A parallelogram drawn in by `by` on all sides; null where it is too narrow to hold a second outline. */
@@ -208,7 +205,7 @@ export function layingWay(pieces: readonly SoffitPiece[]): Point {
   const [a, b, c] = pieces[0]!.outline;
   if (a === undefined || b === undefined || c === undefined) return [1, 0];
   const [from, to] = distance(a, b) < distance(b, c) ? [a, b] : [b, c];
-  const [low, high] = byPlace(from, to) <= 0 ? [from, to] : [to, from];
+  const [low, high] = comparePoints(from, to) <= 0 ? [from, to] : [to, from];
   const length = distance(low, high);
   return length === 0 ? [1, 0] : [(high[0] - low[0]) / length, (high[1] - low[1]) / length];
 }

@@ -4,7 +4,7 @@
 import type { UnitFill } from "../../fill/result.ts";
 import type { Kit } from "../../kit/kit.ts";
 import type { Position, Project, Unit } from "../../plan/project.ts";
-import { type Box, grown } from "../box.ts";
+import { type Box, boxRound, grown } from "../box.ts";
 import { sheetRings } from "../faceOrder.ts";
 import { framedSheet } from "../framedSheet.ts";
 import { isAllMirrored, type SheetInfo } from "../info.ts";
@@ -15,10 +15,10 @@ import { filePart, plainText } from "../plainText.ts";
 import { boundsOfPlan, concreteMarks, northMarks, type PlanView, planScale, planView } from "../planView.ts";
 import { roomPartsOf } from "../roomParts.ts";
 import { scaleText } from "../scale.ts";
-import { type Block, type Column, flow, noteBlock } from "../settingOut/block.ts";
+import { type Block, COLUMN_GAP, type Column, columnsIn, flow, noteBlock } from "../settingOut/block.ts";
 import { readingOf } from "../settingOut/settingOut.ts";
 import { bandsOf, propNumbers } from "../soffit/bands.ts";
-import { boundsOf, freeNear } from "../soffit/placeLabel.ts";
+import { freeNear } from "../soffit/placeLabel.ts";
 import { type SoffitPaper, soffitLabels, soffitPaper, unplacedText } from "../soffit/soffitLabels.ts";
 import { type SoffitDrawing, soffitMarks } from "../soffit/soffitMarks.ts";
 import { WORDS } from "../words.ts";
@@ -38,7 +38,6 @@ export interface SoffitPlanSource {
 const BORDER = 8;
 /** Least breadth of a column of words and tables. */
 const COLUMN = 130;
-const GAP = 7;
 /** Paper the north arrow takes at the head of the column beside the plan. */
 const NORTH = 12;
 
@@ -52,7 +51,7 @@ export function soffitPlanSheets(source: SoffitPlanSource): readonly Sheet[] {
   const outline = fill.soffits.flatMap((soffit) => soffit.outline);
   const bounds = boundsOfPlan([...fill.faces.flatMap(({ from, to }) => [from, to]), ...outline]);
   const whole = planScale(bounds, content, BORDER);
-  const narrow: Box = { ...content, width: content.width - COLUMN - GAP };
+  const narrow: Box = { ...content, width: content.width - COLUMN - COLUMN_GAP };
   // A column beside the plan where that costs it no scale.
   const isBeside = planScale(bounds, narrow, BORDER) === whole;
   const area = isBeside ? narrow : content;
@@ -64,7 +63,7 @@ export function soffitPlanSheets(source: SoffitPlanSource): readonly Sheet[] {
     width: COLUMN,
     height: content.height - NORTH,
   };
-  const pages = flow(blocks, (page) => (page > 0 ? columnsIn(content) : isBeside ? [side] : []));
+  const pages = flow(blocks, (page) => (page > 0 ? columnsIn(content, COLUMN) : isBeside ? [side] : []));
   return pages.map((texts, index): Sheet => {
     const marks = index === 0 ? [...plan.marks, ...legendMarks(source, words), ...texts] : texts;
     return finished(source, marks, {
@@ -114,7 +113,7 @@ function drawnPlan({ fill, info }: SoffitPlanSource, view: PlanView, area: Box):
 
 /** A tag with the name of the room over the connectors at its upper edge, where no panel has its label. */
 function nameMarks({ soffit, view }: SoffitDrawing, paper: SoffitPaper): readonly Mark[] | null {
-  const box = boundsOf(soffit.outline.map(view.at));
+  const box = boxRound(soffit.outline.map(view.at));
   const name = plainText(soffit.room);
   if (name === "" || soffit.outline.length < 3) return null;
   for (const height of [3.5, 2.5] as const satisfies readonly LetterHeight[]) {
@@ -159,12 +158,6 @@ function legendMarks({ info }: SoffitPlanSource, words: SoffitPlanWords): readon
   const block = noteBlock(words.marks, [words.legend]);
   if (beside === null || block.kind !== "whole") return north;
   return [...north, ...block.make(beside.width).marks(beside.x, beside.y)];
-}
-
-function columnsIn({ x, y, width, height }: Box): readonly Column[] {
-  const count = Math.max(1, Math.floor((width + GAP) / (COLUMN + GAP)));
-  const each = (width - (count - 1) * GAP) / count;
-  return Array.from({ length: count }, (_, k) => ({ x: x + k * (each + GAP), y, width: each, height }));
 }
 
 function finished(

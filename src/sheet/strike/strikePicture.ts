@@ -1,9 +1,9 @@
 // The striking order as a picture: the room from above, the number of each step where its first piece comes out, arrows
 // the way it goes on.
 
+import { distance } from "../../geom/point.ts";
 import { type Box, boxAround, grown } from "../box.ts";
 import type { SheetRing } from "../faceOrder.ts";
-import { distance } from "../faceRing.ts";
 import type { SheetInfo } from "../info.ts";
 import { wallMarks } from "../keyPlan.ts";
 import { textWidth } from "../lettering.ts";
