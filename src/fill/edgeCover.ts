@@ -45,8 +45,8 @@ function coverOf(length: Mm, { lengths, covers }: EdgeOffers): LengthCover | nul
   return cover;
 }
 
-// The piece it is cut from: the shortest of the kit that is long enough.
-function shortestHolding(offers: readonly SizedPiece[], length: Mm): SizedPiece | undefined {
+/** The piece one of `length` is cut from: the shortest of the kit that is long enough. */
+export function shortestHolding(offers: readonly SizedPiece[], length: Mm): SizedPiece | undefined {
   const sorted = [...offers].sort((a, b) => a.length - b.length);
   return sorted.find((offer) => offer.length >= length) ?? sorted[sorted.length - 1];
 }

@@ -9,11 +9,6 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
     pt: "Em {room} uma só fila de painéis de laje vai de junção a junção parede-laje: nada fica sob a laje quando são retirados; mantenha-os até a laje ter toda a resistência de desforma, ou acrescente uma faixa de escoras.",
   },
   {
-    en: "In {room} no shoring strip of the kit reaches from one prop to the next: add a longer one to the kit.",
-    es: "En {room} ninguna franja de puntales del kit llega de un puntal al siguiente: agregue una más larga al kit.",
-    pt: "Em {room} nenhuma faixa de escoras do kit chega de uma escora à seguinte: acrescente uma mais comprida ao kit.",
-  },
-  {
     en: "In {room} 1 prop stands within {edge} mm of an opening that the floor below has too: cover the opening to carry them, or move it.",
     es: "En {room} 1 puntal queda a menos de {edge} mm de un vano que también tiene el piso de abajo: cubra el vano para que lo soporte, o muévalo.",
     pt: "Em {room} 1 escora fica a menos de {edge} mm de um vão que o piso de baixo também tem: cubra o vão para que a suporte, ou mova-o.",

@@ -103,13 +103,11 @@ function spread(from: Mm, distance: Mm, spans: number): Mm[] {
 
 /**
  * The strips of a line: fewest made to measure, then fewest, joints on heads only; of equals the longest first.
- * Null where no strip reaches from one head to the next.
+ *
+ * @param heads - as {@link placeHeads} gives them, never further apart than the longest strip
+ * @throws {RangeError} if no strip reaches from one head to the next
  */
-export function stripParts(
-  length: Mm,
-  heads: readonly Mm[],
-  lengths: readonly Mm[],
-): readonly StripPart[] | null {
+export function stripParts(length: Mm, heads: readonly Mm[], lengths: readonly Mm[]): readonly StripPart[] {
   const places = [...new Set([0, ...heads, length])].sort((a, b) => a - b);
   const stock = new Set(lengths);
   const longest = Math.max(0, ...lengths);
@@ -133,7 +131,7 @@ export function stripParts(
       ways[k] = { cut, count: rest.count + 1, next: to };
     }
   }
-  if (ways[0] === null) return null;
+  if (ways[0] === null) throw new RangeError("no strip reaches from one head to the next");
   const parts: StripPart[] = [];
   for (let k = 0; k < places.length - 1; ) {
     const next = ways[k]!.next;

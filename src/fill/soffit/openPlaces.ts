@@ -106,7 +106,7 @@ export function openPlaces(
     () => reportGap(gaps, field, context.log),
   );
   claim([field.outline], () => reportBeside(field, remainingArea(), context.log));
-  return open.filter(({ ring }) => Math.abs(ringArea(ring)) >= SLIVER);
+  return open;
 
   function remainingArea(): number {
     return areaOfCells(cellsOf(field.outline, [...taken, ...open.map(({ ring }) => ring)]));

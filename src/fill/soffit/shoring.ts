@@ -22,8 +22,7 @@ export interface Head {
 export interface ShoredStrip {
   readonly line: StripLine;
   readonly heads: readonly Head[];
-  /** Null where no strip of the kit reaches from head to head. */
-  readonly parts: readonly StripPart[] | null;
+  readonly parts: readonly StripPart[];
 }
 
 type Tile = PanelTile | ClosureTile;

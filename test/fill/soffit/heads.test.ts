@@ -73,7 +73,7 @@ describe("heads", () => {
 });
 
 describe("the strips of a line", () => {
-  it.each<{ why: string; length: number; heads: readonly number[]; parts: readonly string[] | null }>([
+  it.each<{ why: string; length: number; heads: readonly number[]; parts: readonly string[] }>([
     {
       why: "joints on heads, the longest first",
       length: 2700,
@@ -82,10 +82,13 @@ describe("the strips of a line", () => {
     },
     { why: "whole ones before fewer", length: 1500, heads: [300, 900], parts: ["300", "1200"] },
     { why: "one made to measure where none fits", length: 925, heads: [462], parts: ["925 cut"] },
-    { why: "none where no strip reaches from head to head", length: 4000, heads: [1300, 2700], parts: null },
   ])("are jointed: $why", ({ length, heads, parts }) => {
     const found = stripParts(length, heads, RULES.stripLengths);
-    expect(found?.map((one) => `${one.length}${one.isMadeToMeasure ? " cut" : ""}`) ?? null).toEqual(parts);
+    expect(found.map((one) => `${one.length}${one.isMadeToMeasure ? " cut" : ""}`)).toEqual(parts);
+  });
+
+  it("cannot be had where heads stand further apart than any strip is long", () => {
+    expect(() => stripParts(4000, [1300, 2700], RULES.stripLengths)).toThrow(RangeError);
   });
 });
 
