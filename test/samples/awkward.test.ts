@@ -116,16 +116,16 @@ const ODDITIES: readonly Oddity[] = [
     places: 1,
   },
   {
-    why: "connectors at the jogs, steps, stray wall end and narrow corner: nearer to each other than they are deep",
+    why: "connectors at the stray wall end and in the narrow corner: nearer to each other than they are deep",
     kind: "connectors-cross",
-    says: /In the soffit of (Hall|Bath|Middle room) .* form that place to measure or move a wall/,
-    places: 3,
+    says: /In the soffit of (Hall|Bath) .* form that place to measure or move a wall/,
+    places: 2,
   },
   {
     why: "where a corner is left out, so is the connector over it",
     kind: "connector-gap",
-    says: /In the soffit of Hall the row of connectors by wall .* is broken/,
-    places: 1,
+    says: /In the soffit of (Hall|Bath|Middle room) the row of connectors by wall .* is broken/,
+    places: 3,
   },
   {
     why: "the triangle of soffit beside the wall at 45°",

@@ -20,31 +20,30 @@ export interface OpenPlace {
 /** mm²: less than this is rounding. */
 const SLIVER = 1;
 
-/** Legs that lie within the soffit and over no other; the others cannot be there. */
+/**
+ * Legs that lie within the soffit and over no other; the others cannot be there. The place of a connector that is missing
+ * anyway is in nobody's way.
+ */
 export function fittingLegs(
   legs: readonly Leg[],
   outline: Ring,
   columns: readonly Ring[],
 ): { readonly kept: readonly Leg[]; readonly crossing: readonly Leg[] } {
-  const rings = legs.map(({ ring }) => ring);
+  const built = legs.filter(({ piece }) => piece !== null).map(({ ring }) => ring);
   const whole = areaOfCells(cellsOf(outline, columns));
-  const left = areaOfCells(cellsOf(outline, [...columns, ...rings]));
-  const sum = rings.reduce((total, ring) => total + Math.abs(ringArea(ring)), 0);
+  const left = areaOfCells(cellsOf(outline, [...columns, ...built]));
+  const sum = built.reduce((total, ring) => total + Math.abs(ringArea(ring)), 0);
   if (Math.abs(whole - left - sum) < SLIVER) return { kept: legs, crossing: [] };
-  const isCrossing = legs.map((leg, k) => {
-    const own = Math.abs(ringArea(leg.ring));
-    const box = ringBox(leg.ring);
-    const others = [...columns, ...rings.filter((_, other) => other !== k)].filter((ring) =>
-      overlaps(ringBox(ring), box),
-    );
-    const alone = areaOfCells(cellsOf(leg.ring, others));
-    const outside = areaOfCells(cellsOf(leg.ring, [outline]));
-    return own - alone > SLIVER || outside > SLIVER;
-  });
-  return {
-    kept: legs.filter((_, k) => !isCrossing[k]),
-    crossing: legs.filter((_, k) => isCrossing[k]),
+  const isCrossing = ({ ring, piece }: Leg) => {
+    if (piece === null) return false;
+    const box = ringBox(ring);
+    const others = [...columns, ...built].filter((other) => other !== ring && overlaps(ringBox(other), box));
+    const alone = areaOfCells(cellsOf(ring, others));
+    const outside = areaOfCells(cellsOf(ring, [outline]));
+    return Math.abs(ringArea(ring)) - alone > SLIVER || outside > SLIVER;
   };
+  const crossing = legs.filter(isCrossing);
+  return { kept: legs.filter((leg) => !crossing.includes(leg)), crossing };
 }
 
 /** Whether two boxes have more than an edge in common. */
