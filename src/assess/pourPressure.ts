@@ -8,7 +8,7 @@ import { DIN18218_SOURCE, din18218, din18218Formula, din18218Rate } from "../che
 import { ENVELOPE_FORMULA, ENVELOPE_SOURCE, type Envelope, envelopeOf } from "../check/envelope.ts";
 import { HYDROSTATIC_FORMULA, HYDROSTATIC_SOURCE, hydrostatic } from "../check/hydrostatic.ts";
 import { type Answer, computed } from "../check/range.ts";
-import { ANY_RATE, type RateLimit, upTo } from "../check/rateLimit.ts";
+import { ANY_RATE, NO_RATE, type RateLimit, upTo } from "../check/rateLimit.ts";
 import type { Concrete } from "../plan/concrete.ts";
 import type { KiloPascal, Mm } from "../units.ts";
 import type { CheckInput } from "./checkDocument.ts";
@@ -113,7 +113,7 @@ export function pourRate(concrete: Concrete, height: Mm, allowable: KiloPascal):
     case "liquid head": {
       const answer = hydrostatic(concrete.density, height);
       if (answer.status === "refused") return answer;
-      return computed(answer.value.greatest <= allowable ? ANY_RATE : { kind: "none" });
+      return computed(answer.value.greatest <= allowable ? ANY_RATE : NO_RATE);
     }
     case "ACI 347":
       return aci347Rate(aciInput(concrete, height), allowable);

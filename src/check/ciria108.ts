@@ -6,7 +6,7 @@
 
 import type { Celsius, KiloNewtonPerCubicMetre, KiloPascal, MetrePerHour, Mm } from "../units.ts";
 import type { Cement } from "./aci347Coefficients.ts";
-import { type Envelope, envelopeOf, HEIGHT, refusedSize } from "./envelope.ts";
+import { type Envelope, envelopeOf, HEIGHT, liquidHead, refusedSize } from "./envelope.ts";
 import { type Answer, computed, type Refusal, refusalOf } from "./range.ts";
 import { ALLOWABLE, ANY_RATE, NO_RATE, type RateLimit, upTo } from "./rateLimit.ts";
 
@@ -73,7 +73,7 @@ export function ciria108Rate(input: Omit<CiriaInput, "rate">, allowable: KiloPas
   if (refusal !== null) return refusal;
   const { c1, c2, k } = factorsOf(input);
   const form = input.formHeight / 1000;
-  if (allowable >= (input.density * input.height) / 1000) return computed(ANY_RATE);
+  if (allowable >= liquidHead(input.density, input.height)) return computed(ANY_RATE);
   const q = allowable / input.density;
   const a = c2 * k;
   const fluid = q - (a * a) / 2 - (a / 2) * Math.sqrt(a * a + 4 * (form - q));

@@ -1,7 +1,7 @@
 // How hard does fresh concrete press on its forms? DIN 18218:2010-01, characteristic values.
 
 import type { Hour, KiloNewtonPerCubicMetre, KiloPascal, MetrePerHour, Mm } from "../units.ts";
-import { type Envelope, envelopeOf, FRESH_DENSITY, HEIGHT } from "./envelope.ts";
+import { type Envelope, envelopeOf, liquidHead, refusedSize } from "./envelope.ts";
 import { type Answer, computed, type Refusal, refusalOf } from "./range.ts";
 import { ALLOWABLE, ANY_RATE, NO_RATE, type RateLimit, upTo } from "./rateLimit.ts";
 
@@ -79,7 +79,7 @@ export function din18218Rate(input: Omit<DinInput, "rate">, allowable: KiloPasca
   const refusal = refused(input) ?? refusalOf([allowable, ALLOWABLE]);
   if (refusal !== null) return refusal;
   const row = ROWS[input.consistence];
-  if (allowable >= (input.density * input.height) / 1000) return computed(ANY_RATE);
+  if (allowable >= liquidHead(input.density, input.height)) return computed(ANY_RATE);
   if (allowable < row.least) return computed(NO_RATE);
   const { base, slope } = lineOf(row, input);
   const rate = (allowable - base) / slope;
@@ -95,5 +95,5 @@ function lineOf(row: Row, { density, settingEnd }: Omit<DinInput, "rate">) {
 }
 
 function refused({ density, height, settingEnd }: Omit<DinInput, "rate">): Refusal | null {
-  return refusalOf([density, FRESH_DENSITY], [height, HEIGHT], [settingEnd, SETTING]);
+  return refusedSize(density, height) ?? refusalOf([settingEnd, SETTING]);
 }
