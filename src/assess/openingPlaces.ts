@@ -17,7 +17,7 @@ export interface PlacedOpening {
 }
 
 /** So near an inside corner a jamb takes the thrust of the corner's leg, mm. Common practice, no source. */
-const NEAR: Mm = 600;
+export const NEAR: Mm = 600;
 
 /** In the order of the faces. */
 export function placedOpenings(fill: UnitFill): readonly PlacedOpening[] {

@@ -152,7 +152,7 @@ function ledgerCheck(entry: CheckedEntry): Check {
     return stretchesOf(face, z).flatMap((stretch) =>
       placesIn(fittings, stretch)
         .filter((x) => !row.some((each) => each.x <= x && x <= each.x + (each.length ?? 0)))
-        .map((x) => `face ${face.id} at ${x}, ${z} up`),
+        .map((x) => `face ${face.id} at ${x} mm, ${z} mm up`),
     );
   });
   const known = { ...start, inputs: [input("", "rows of brackets", brackets.length)] };

@@ -102,7 +102,9 @@ function areaLeft({ length, height, pieces, unfilled, openings }: FilledFace): n
 
 function openPlaces({ fill }: CheckedEntry): readonly string[] {
   return [
-    ...fill.faces.flatMap(({ id, unfilled }) => unfilled.map(({ x, z }) => `face ${id} at ${x}, ${z} up`)),
+    ...fill.faces.flatMap(({ id, unfilled }) =>
+      unfilled.map(({ x, z }) => `face ${id} at ${x} mm, ${z} mm up`),
+    ),
     ...fill.soffits.flatMap(({ room, unfilled }) => unfilled.map(() => `soffit of ${room}`)),
   ];
 }
@@ -124,7 +126,7 @@ function offJoint({ fill }: CheckedEntry): readonly string[] {
       };
       return heights
         .filter((z) => !isJoint(z))
-        .map((z) => `tie ${tie + 1} at ${z} on face ${run.faces[0]!.face.id}`);
+        .map((z) => `tie ${tie + 1} at ${z} mm on face ${run.faces[0]!.face.id}`);
     });
   });
 }
@@ -133,7 +135,7 @@ function highFeet({ fill }: CheckedEntry): readonly string[] {
   return fill.ties.flatMap(({ heights, at, faces }, index) => {
     const lowest = heights[0] ?? 0;
     if (lowest <= LOWEST_ROW || hasOpeningUnder(fill, faces, at, lowest)) return [];
-    return [`tie ${index + 1} at ${lowest}`];
+    return [`tie ${index + 1} at ${lowest} mm`];
   });
 }
 
@@ -163,7 +165,7 @@ function tiesAtOpenings({ fill, kit }: CheckedEntry): readonly string[] {
           );
         }),
       )
-      .map((z) => `tie ${index + 1} at ${z}`),
+      .map((z) => `tie ${index + 1} at ${z} mm`),
   );
 }
 
@@ -192,7 +194,7 @@ function doubleTies({ fill }: CheckedEntry): readonly string[] {
     heights.flatMap((z) => {
       const key = `${Math.round(at[0])} ${Math.round(at[1])} ${z}`;
       const before = seen.get(key);
-      if (before !== undefined) return [`ties ${before} and ${index + 1} at ${z}`];
+      if (before !== undefined) return [`ties ${before} and ${index + 1} at ${z} mm`];
       seen.set(key, index + 1);
       return [];
     }),

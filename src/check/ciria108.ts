@@ -1,8 +1,8 @@
 // How hard does fresh concrete press on its forms? CIRIA Report 108 (1985), also used through BS 5975.
 //
-//   P_max = D·( C1·√R + C2·K·√(H − C1·√R) ),  K = (36/(T + 16))²,  at most D·h
+//   P_max = w·( C1·√R + C2·K·√(H − C1·√R) ),  K = (36/(T + 16))²,  at most w·h
 //
-// H is the height of the form, h that of the placing. Where C1·√R is more than H the whole placing is liquid.
+// w is the density, D in the report, H the height of the form, h that of the placing. Where C1·√R is more than H the whole placing is liquid.
 
 import type { Celsius, KiloNewtonPerCubicMetre, KiloPascal, MetrePerHour, Mm } from "../units.ts";
 import type { Cement } from "./aci347Coefficients.ts";
@@ -36,7 +36,7 @@ const RATE = { input: "rate of placing", least: 0.01, greatest: 50, unit: "m/h" 
 const FORM_HEIGHT = { ...HEIGHT, input: "height of the form" };
 
 export const CIRIA108_FORMULA =
-  "P_max = D·(C1·√R + C2·K·√(H − C1·√R)), K = (36/(T + 16))², at most D·h; D·h where C1·√R > H";
+  "P_max = w·(C1·√R + C2·K·√(H − C1·√R)), K = (36/(T + 16))², at most w·h; w·h where C1·√R > H";
 export const CIRIA108_SOURCE =
   "CIRIA Report 108 (1985), equation as given in 1library.co/article/zkwr4e5m and in a project sheet of 2005 " +
   "(scribd.com/document/677832762); groups of C2 from engineersedge.com, what belongs to each from memory";

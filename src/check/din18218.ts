@@ -46,16 +46,16 @@ export const DIN18218_SOURCE =
   "DIN 18218:2010-01: table from memory, with K1 by its general form; self-compacting concrete from Concrete " +
   "International, DIN Standard on Formwork Pressures Updated; full head as ceiling from beton.wiki, Frischbetondruck";
 
-/** The formula of a class. */
+/** The formula of a class, in the signs of this folder: the standard writes σ, v and γ for P_max, R and w. */
 export function din18218Formula(consistence: Consistence): string {
   const { base, slope, growth, least } = ROWS[consistence];
   const middle =
     consistence === "SCC"
-      ? "(1.0 + 0.26·v·t_E)·γ"
+      ? "(1.0 + 0.26·R·t_E)·w"
       : growth === null
-        ? `(${base} + ${slope * EARLIEST}·v·t_E/5)·γ/25`
-        : `(${slope}·v + ${base})·(1 + ${growth}·(t_E − 5))·γ/25`;
-  return `σ = ${middle}, at least ${least}, at most γ·H`;
+        ? `(${base} + ${slope * EARLIEST}·R·t_E/5)·w/25`
+        : `(${slope}·R + ${base})·(1 + ${growth}·(t_E − 5))·w/25`;
+  return `P_max = ${middle}, at least ${least}, at most w·H`;
 }
 
 /**

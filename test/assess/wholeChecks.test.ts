@@ -52,7 +52,7 @@ it("finds a tie in an opening though the kit does not say how near one may stand
   const at = pointOn(face, x + width / 2);
   const fill = { ...plain.fill, ...firstTie(plain.fill, { at, heights: [1500], faces: [face.id, face.id] }) };
   const check = wholeChecks({ ...entry, fill }).find(({ kind }) => kind === "ties-clear");
-  expect(check).toMatchObject({ status: "over", reason: "tie 1 at 1500" });
+  expect(check).toMatchObject({ status: "over", reason: "tie 1 at 1500 mm" });
 });
 
 describe("a fault put in by hand", () => {
