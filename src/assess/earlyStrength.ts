@@ -16,11 +16,13 @@ import { type Answer, refusalText } from "../check/range.ts";
 import {
   ACI209_FROM_DAYS,
   aci209Gain,
+  type CementClass,
   daysOf,
   EUROCODE_FROM_DAYS,
   EUROCODE_GAIN_FORMULA,
   EUROCODE_GAIN_SOURCE,
   eurocodeGain,
+  MEAN_OVER_CHARACTERISTIC,
   PLOWMAN_DATUM,
   plowmanGain,
 } from "../check/strengthGain.ts";
@@ -39,9 +41,6 @@ export interface EarlyStrength {
   readonly reason: string;
 }
 
-/** f_cm − f_ck, MPa, of EN 1992-1-1. */
-export const MEAN_OVER_CHARACTERISTIC: MegaPascal = 8;
-
 const MEASURED: Omit<EarlyStrength, "strength" | "inputs"> = {
   formula: "strength as measured",
   source: "the project's own test",
@@ -51,6 +50,11 @@ const ESTIMATED = {
   formula: `${EQUIVALENT_AGE_FORMULA}; ${NURSE_SAUL_FORMULA}; ${EUROCODE_GAIN_FORMULA}; less ${MATURITY_MARGIN} MPa`,
   source: `${EQUIVALENT_AGE_SOURCE}; ${NURSE_SAUL_SOURCE}; ${EUROCODE_GAIN_SOURCE}; ${MATURITY_MARGIN_SOURCE}`,
 };
+
+/** Cubes gain as cylinders do: what is asked of cubes is answered by cubes, where their strength is given. */
+export function strengthAt28({ cubeStrength, cylinderStrength }: Concrete): MegaPascal | null {
+  return cubeStrength ?? cylinderStrength;
+}
 
 /** The strength of the slab at the hour at which it is to be struck. */
 export function earlyStrength(concrete: Concrete): EarlyStrength {
@@ -85,10 +89,14 @@ export function earlyStrength(concrete: Concrete): EarlyStrength {
     input("t_e", "equivalent age at 20 °C", age.value, "h"),
     ...otherMeasures(concrete, intervals, age.value),
   ];
-  const { cementClass, cylinderStrength } = concrete;
-  if (cementClass === null || cylinderStrength === null)
-    return unknown("the project gives no class of cement and no cylinder strength at 28 days", inputs);
-  return estimated(concrete, age.value, inputs, unknown);
+  const { cementClass } = concrete;
+  const characteristic = strengthAt28(concrete);
+  if (cementClass === null || characteristic === null)
+    return unknown(
+      "the project gives no class of cement (concrete.cementClass) or no strength at 28 days (concrete.cubeStrength or cylinderStrength)",
+      inputs,
+    );
+  return estimated({ cementClass, characteristic, age: age.value }, inputs, unknown);
 }
 
 // Beside the figure that counts, what the other measures and models say: how far they are apart is how little is known.
@@ -121,16 +129,17 @@ function otherMeasures(
 }
 
 function estimated(
-  { cementClass, cylinderStrength, cubeStrength }: Concrete,
-  age: Hour,
+  {
+    cementClass,
+    characteristic,
+    age,
+  }: { readonly cementClass: CementClass; readonly characteristic: MegaPascal; readonly age: Hour },
   inputs: readonly CheckInput[],
   unknown: (reason: string, inputs: readonly CheckInput[]) => EarlyStrength,
 ): EarlyStrength {
-  const gain = eurocodeGain(daysOf(age), cementClass ?? "S");
+  const gain = eurocodeGain(daysOf(age), cementClass);
   if (gain.status === "refused") return unknown(refusalText(gain), inputs);
-  // Cubes gain as cylinders do; what is asked of cubes is answered by cubes.
-  const mean = (cubeStrength ?? cylinderStrength ?? 0) + MEAN_OVER_CHARACTERISTIC;
-  const strength = gain.value * mean;
+  const strength = gain.value * (characteristic + MEAN_OVER_CHARACTERISTIC);
   const known = [
     ...inputs,
     input("β_cc", "part of the strength at 28 days", gain.value),

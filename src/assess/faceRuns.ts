@@ -6,6 +6,7 @@
 // A tie is found again on both of its faces by its place in the plan.
 
 import type { FilledFace, TieLine, UnitFill } from "../fill/result.ts";
+import { alongLine, lineThrough } from "../geom/line.ts";
 import type { Mm } from "../units.ts";
 
 /** A tie line where it stands on a run. */
@@ -110,8 +111,7 @@ function tiesByFace(ties: readonly TieLine[]) {
 
 /** The place of a tie along a face, mm from its `from`. */
 function alongFace({ settled: [from, to] }: FilledFace, { at }: TieLine): Mm {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  return ((at[0] - from[0]) * dx + (at[1] - from[1]) * dy) / Math.sqrt(dx * dx + dy * dy);
+  return alongLine(lineThrough(from, to), at);
 }
 
 function isStraightOn(a: FilledFace, b: FilledFace): boolean {

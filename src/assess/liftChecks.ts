@@ -1,7 +1,7 @@
 // Who can lift each piece: one person, two, or nobody by hand? With the lifting index of the lifts it is made for.
 
 import { type Lift, NIOSH_FORMULA, NIOSH_SOURCE, nioshLimit } from "../check/nioshLift.ts";
-import { refusalText } from "../check/range.ts";
+import { computed, refusalText } from "../check/range.ts";
 import { TEAM_FORMULA, TEAM_SOURCE, teamLift } from "../check/teamLift.ts";
 import type { BillLine } from "../fill/result.ts";
 import type { Family } from "../kit/kit.ts";
@@ -82,7 +82,7 @@ function liftCheck({ name, kit }: CheckedEntry, line: BillLine): Check {
   if (rule === undefined)
     return notChecked(known, "the kit states no limit for one person (rule personLimit)");
   const people = mass > rule.value ? 2 : 1;
-  const limit = people === 1 ? { status: "computed" as const, value: rule.value } : teamLift(rule.value);
+  const limit = people === 1 ? computed(rule.value) : teamLift(rule.value);
   if (limit.status === "refused") return notChecked(known, refusalText(limit));
   const inputs = [
     ...known.inputs,

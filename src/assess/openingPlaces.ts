@@ -1,6 +1,7 @@
 // The openings of a fill, each once, with the thickness of its wall and the corner its jamb stands near.
 
 import type { FaceOpening, FilledFace, UnitFill } from "../fill/result.ts";
+import { asideOfLine, lineThrough } from "../geom/line.ts";
 import type { Position } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 
@@ -16,7 +17,7 @@ export interface PlacedOpening {
 }
 
 /** So near an inside corner a jamb takes the thrust of the corner's leg, mm. Common practice, no source. */
-const NEAR: Mm = 600;
+export const NEAR: Mm = 600;
 
 /** In the order of the faces. */
 export function placedOpenings(fill: UnitFill): readonly PlacedOpening[] {
@@ -35,7 +36,8 @@ export function placedOpenings(fill: UnitFill): readonly PlacedOpening[] {
       opening,
       face,
       at: pointOn(face, opening.x + opening.width / 2),
-      thickness: other === undefined ? null : distanceTo(face, other.face.from),
+      thickness:
+        other === undefined ? null : Math.abs(asideOfLine(lineThrough(face.from, face.to), other.face.from)),
       cornerLeg: Math.max(...legs),
     };
   });
@@ -55,9 +57,4 @@ function legNear({ face, opening }: { face: FilledFace; opening: FaceOpening }):
 export function pointOn({ from, to, length }: FilledFace, x: Mm): Position {
   const part = length === 0 ? 0 : x / length;
   return [from[0] + (to[0] - from[0]) * part, from[1] + (to[1] - from[1]) * part];
-}
-
-function distanceTo({ from, to }: FilledFace, [x, y]: Position): Mm {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  return Math.abs((x - from[0]) * dy - (y - from[1]) * dx) / Math.sqrt(dx * dx + dy * dy);
 }

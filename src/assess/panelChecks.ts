@@ -81,7 +81,7 @@ function rateCheck(entry: CheckedEntry): Check {
   if (concrete.pressureModel === "liquid head" || concrete.rate === null)
     return notApplicable(known, "the full liquid head does not depend on the rate");
   const byPanel = ruleValue(kit, "panelPressure");
-  const { limit: byTie, factor } = tieLimit(entry);
+  const { limit: byTie, factor, inputs: tieWords } = tieLimit(entry);
   if (byPanel === undefined || byTie === null)
     return notChecked(
       known,
@@ -97,7 +97,9 @@ function rateCheck(entry: CheckedEntry): Check {
       ...known.inputs,
       input("", "pressure the panels bear", byPanel / factor, "kPa"),
       input("", "greatest pressure at which the ties bear it", tie.value, "kPa"),
+      ...tieWords,
     ],
+    source: factor === 1 ? known.source : `${known.source}; ${FACTOR_SOURCE}`,
   };
   const rate = pourRate(concrete, surface, allowable);
   if (rate.status === "refused") return notChecked(limited, refusalText(rate));

@@ -2,13 +2,18 @@
 // be placed for a pressure?
 
 import { ACI347_FORMULA, ACI347_SOURCE, aci347Pressure, aci347Rate } from "../check/aci347Pressure.ts";
-import { ACI347_PSF_SOURCE, aci347PressurePsf, aci347RatePsf } from "../check/aci347PressurePsf.ts";
+import {
+  ACI347_PSF_SOURCE,
+  type Aci347PsfInput,
+  aci347PressurePsf,
+  aci347RatePsf,
+} from "../check/aci347PressurePsf.ts";
 import { CIRIA108_FORMULA, CIRIA108_SOURCE, ciria108, ciria108Rate } from "../check/ciria108.ts";
 import { DIN18218_SOURCE, din18218, din18218Formula, din18218Rate } from "../check/din18218.ts";
 import { ENVELOPE_FORMULA, ENVELOPE_SOURCE, type Envelope, envelopeOf } from "../check/envelope.ts";
 import { HYDROSTATIC_FORMULA, HYDROSTATIC_SOURCE, hydrostatic } from "../check/hydrostatic.ts";
 import { type Answer, computed } from "../check/range.ts";
-import { ANY_RATE, type RateLimit, upTo } from "../check/rateLimit.ts";
+import { ANY_RATE, NO_RATE, type RateLimit, upTo } from "../check/rateLimit.ts";
 import type { Concrete } from "../plan/concrete.ts";
 import type { KiloPascal, Mm } from "../units.ts";
 import type { CheckInput } from "./checkDocument.ts";
@@ -80,18 +85,30 @@ function byMethod(concrete: Concrete, height: Mm): Answer<ByMethod> {
       return computed({ envelope, formula: ACI347_FORMULA[equation], source: ACI347_SOURCE, more });
     }
     case "ACI 347 inch-pound": {
-      const answer = aci347PressurePsf({ ...psfInput(concrete, height), rateFeet: feet(rate) });
+      const given = { ...psfInput(concrete, height), rateFeet: (rate ?? Number.NaN) / METRES_PER_FOOT };
+      const answer = aci347PressurePsf(given);
       if (answer.status === "refused") return answer;
-      const { greatestPsf, equation } = answer.value;
+      const { greatestPsf, equation, weight, chemistry } = answer.value;
       const envelope = envelopeOf(density, height, greatestPsf * KPA_PER_PSF);
-      const more = [input("", "equation", equation), input("P_max", "in psf", greatestPsf, "psf")];
+      const more = [
+        ...psfInputs(given),
+        input("C_w", "for the weight", weight),
+        input("C_c", "for the setting", chemistry),
+        input("", "equation", equation),
+        input("P_max", "greatest pressure, in psf", greatestPsf, "psf"),
+      ];
       return computed({ envelope, formula: ACI347_PSF_FORMULA, source: ACI347_PSF_SOURCE, more });
     }
     case "CIRIA 108": {
       const answer = ciria108({ ...ciriaInput(concrete, height), rate: rate ?? Number.NaN });
       if (answer.status === "refused") return answer;
       const { envelope, c1, c2, k } = answer.value;
-      const more = [input("C1", "for walls", c1), input("C2", "for the setting", c2), input("K", "", k)];
+      const more = [
+        input("h", "height of the placing, here that of the form", height / 1000, "m"),
+        input("C1", "for walls", c1, "√(m·h)"),
+        input("C2", "for the setting", c2, "√m"),
+        input("K", "for the temperature", k),
+      ];
       return computed({ envelope, formula: CIRIA108_FORMULA, source: CIRIA108_SOURCE, more });
     }
     case "DIN 18218": {
@@ -105,7 +122,7 @@ function byMethod(concrete: Concrete, height: Mm): Answer<ByMethod> {
 }
 
 const ACI347_PSF_FORMULA =
-  "E1 C_w·C_c·(150 + 9000·R/T), E2 C_w·C_c·(150 + 43400/T + 2800·R/T) psf, at least 600·C_w, at most w·H; head w·H";
+  "E1 P_max = C_w·C_c·(150 + 9000·R/T), E2 C_w·C_c·(150 + 43400/T + 2800·R/T) psf, at least 600·C_w, at most w·H; head w·H";
 
 /** Greatest rate, m/h, at which the concrete keeps a pressure. The full liquid head keeps it at any rate or at none. */
 export function pourRate(concrete: Concrete, height: Mm, allowable: KiloPascal): Answer<RateLimit> {
@@ -113,7 +130,7 @@ export function pourRate(concrete: Concrete, height: Mm, allowable: KiloPascal):
     case "liquid head": {
       const answer = hydrostatic(concrete.density, height);
       if (answer.status === "refused") return answer;
-      return computed(answer.value.greatest <= allowable ? ANY_RATE : { kind: "none" });
+      return computed(answer.value.greatest <= allowable ? ANY_RATE : NO_RATE);
     }
     case "ACI 347":
       return aci347Rate(aciInput(concrete, height), allowable);
@@ -130,44 +147,34 @@ export function pourRate(concrete: Concrete, height: Mm, allowable: KiloPascal):
 }
 
 // The reader has seen to it that what a method needs is there; without it the ranges refuse.
-function aciInput(concrete: Concrete, height: Mm) {
-  const { density, temperature, cement, retarder, slump, vibrationDepth } = concrete;
+function wallOf({ temperature, cement, retarder }: Concrete) {
   return {
-    density,
-    height,
     temperature: temperature ?? Number.NaN,
     cement: cement ?? "slow-blend",
     isRetarded: retarder,
-    slump: slump ?? Number.NaN,
-    vibrationDepth,
     isColumn: false,
-  };
+  } as const;
+}
+
+function aciInput(concrete: Concrete, height: Mm) {
+  const { density, slump, vibrationDepth } = concrete;
+  return { ...wallOf(concrete), density, height, slump: slump ?? Number.NaN, vibrationDepth };
 }
 
 function psfInput(concrete: Concrete, height: Mm) {
-  const { density, temperature, cement, retarder, slump, vibrationDepth } = concrete;
+  const { temperature, ...wall } = wallOf(concrete);
   return {
-    densityPcf: density * PCF_PER_KILONEWTON,
+    ...wall,
+    densityPcf: concrete.density * PCF_PER_KILONEWTON,
     heightFeet: height / 1000 / METRES_PER_FOOT,
-    temperatureF: (temperature ?? Number.NaN) * 1.8 + 32,
-    cement: cement ?? "slow-blend",
-    isRetarded: retarder,
-    slumpInches: (slump ?? Number.NaN) / 25.4,
-    vibrationFeet: vibrationDepth / 304.8,
-    isColumn: false,
-  } as const;
+    temperatureF: temperature * 1.8 + 32,
+    slumpInches: (concrete.slump ?? Number.NaN) / 25.4,
+    vibrationFeet: concrete.vibrationDepth / 1000 / METRES_PER_FOOT,
+  };
 }
 
-function ciriaInput({ density, temperature, cement, retarder }: Concrete, height: Mm) {
-  return {
-    density,
-    formHeight: height,
-    height,
-    temperature: temperature ?? Number.NaN,
-    cement: cement ?? "slow-blend",
-    isRetarded: retarder,
-    isColumn: false,
-  } as const;
+function ciriaInput(concrete: Concrete, height: Mm) {
+  return { ...wallOf(concrete), density: concrete.density, formHeight: height, height };
 }
 
 function dinInput({ density, consistence, settingEnd }: Concrete, height: Mm) {
@@ -176,11 +183,17 @@ function dinInput({ density, consistence, settingEnd }: Concrete, height: Mm) {
     height,
     consistence: consistence ?? "SCC",
     settingEnd: settingEnd ?? Number.NaN,
-  } as const;
+  };
 }
 
-function feet(rate: number | null): number {
-  return (rate ?? Number.NaN) / METRES_PER_FOOT;
+// The figures of the project as the inch-pound equations take them.
+function psfInputs(given: Aci347PsfInput): readonly CheckInput[] {
+  return [
+    input("w", "density of the concrete, in pcf", given.densityPcf, "pcf"),
+    input("H", "height, in feet", given.heightFeet, "ft"),
+    input("R", "rate of placing, in feet", given.rateFeet, "ft/h"),
+    input("T", "temperature of the concrete, in °F", given.temperatureF, "°F"),
+  ];
 }
 
 function methodInputs(concrete: Concrete): readonly CheckInput[] {

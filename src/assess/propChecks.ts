@@ -3,17 +3,17 @@
 // The fill says where a prop stands and what area it carries, the storey how thick the slab is, the kit of which class
 // the prop is. What the kit does not say is not checked, and the check says so.
 
-import { loadToCompare, PROP_LIMIT_FORMULA, PROP_LIMIT_SOURCE, propLimit } from "../check/en1065Limit.ts";
-import { EN1065_SOURCE, en1065Formula, en1065Strength } from "../check/en1065Strength.ts";
+import { loadToCompare } from "../check/en1065Limit.ts";
 import { PROP_LOAD_FORMULA, propLoad } from "../check/propLoad.ts";
 import { refusalText } from "../check/range.ts";
 import type { Soffit, SoffitProp } from "../fill/result.ts";
 import { type Prop, piecesOf } from "../kit/kit.ts";
 import type { Loads } from "../plan/loads.ts";
-import type { KiloNewton, Mm } from "../units.ts";
-import type { Check, CheckInput } from "./checkDocument.ts";
+import type { Mm } from "../units.ts";
+import type { Check } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
-import { judgedBy, notApplicable, notChecked, type Unjudged } from "./judging.ts";
+import { input, judgedBy, notApplicable, notChecked, placeIn, type Unjudged, unjudged } from "./judging.ts";
+import { propBearing, propStrengthWords, type UsedProp } from "./propStrength.ts";
 import { slabLoad, slabLoadWords } from "./slabLoad.ts";
 
 /** What the checks of props take for granted. */
@@ -30,98 +30,59 @@ type ProppedEntry = Omit<CheckedEntry, "concrete">;
 /** The checks of one entry of the fill, soffit by soffit in the order of the fill. */
 export function propChecks(entry: ProppedEntry): readonly Check[] {
   const props = new Map<string, Prop>(piecesOf(entry.kit, "prop").map((prop) => [prop.code, prop]));
-  return entry.fill.soffits.flatMap((soffit) => {
-    const extension = soffit.height;
-    return soffit.props.map((prop) =>
-      propCheck(entry, { soffit, prop, extension, kind: props.get(prop.code) ?? null }),
-    );
-  });
+  return entry.fill.soffits.flatMap((soffit) =>
+    soffit.props.map((prop) => {
+      const { code } = prop;
+      return propCheck(
+        entry,
+        { soffit, prop },
+        { code, kind: props.get(code) ?? null, extension: soffit.height },
+      );
+    }),
+  );
 }
 
-interface Case {
-  readonly soffit: Soffit;
-  readonly prop: SoffitProp;
-  readonly extension: Mm;
-  readonly kind: Prop | null;
-}
-
-function propCheck(entry: ProppedEntry, { soffit, prop, extension, kind }: Case): Check {
+function propCheck(
+  entry: ProppedEntry,
+  { soffit, prop }: { readonly soffit: Soffit; readonly prop: SoffitProp },
+  used: UsedProp,
+): Check {
   const { loads, storey } = entry;
   const slab = slabLoadWords(loads, storey.slab);
-  const byClass = kind?.class ?? null;
-  const start: Unjudged = {
+  const strength = propStrengthWords(used, loads);
+  const start = unjudged({
     id: `${prop.piece}/prop-load`,
     kind: "prop-load",
-    where: { unit: entry.name, room: soffit.room, piece: prop.piece, code: prop.code, at: prop.at },
-    value: null,
-    limit: null,
-    utilisation: null,
+    where: placeIn(entry.name, { room: soffit.room, piece: prop.piece, code: prop.code, at: prop.at }),
     unit: "kN",
     inputs: [
       ...slab.inputs,
-      { sign: "A", name: "area carried by the prop", value: prop.area, unit: "m²" },
-      { sign: "k", name: "factor for continuous bearers", value: loads.continuity, unit: "" },
-      ...propInputs(kind, extension),
+      input("A", "area carried by the prop", prop.area, "m²"),
+      input("k", "factor for continuous bearers", loads.continuity),
+      ...strength.inputs,
     ],
-    formula: [
-      slab.formula,
-      PROP_LOAD_FORMULA,
-      PROP_LIMIT_FORMULA[loads.propStrength],
-      ...(byClass === null ? [] : [en1065Formula(byClass)]),
-    ].join("; "),
-    source: `load: ${slab.source}; strength: ${EN1065_SOURCE}; ${PROP_LIMIT_SOURCE}`,
-  };
+    formula: `${slab.formula}; ${PROP_LOAD_FORMULA}; ${strength.formula}`,
+    source: `load: ${slab.source}; ${strength.source}`,
+  });
   if (storey.slab === 0) return notApplicable(start, "no slab is cast in this storey");
-  return judged(start, entry.loads, { area: prop.area, thickness: storey.slab, kind, extension });
+  return judged(start, loads, { area: prop.area, thickness: storey.slab, used });
 }
 
 interface Judging {
   readonly area: number;
   readonly thickness: Mm;
-  readonly kind: Prop | null;
-  readonly extension: Mm;
+  readonly used: UsedProp;
 }
 
-function judged(start: Unjudged, loads: Loads, { area, thickness, kind, extension }: Judging): Check {
+function judged(start: Unjudged, loads: Loads, { area, thickness, used }: Judging): Check {
   const slab = slabLoad(loads, thickness);
   if (slab.status === "refused") return notChecked(start, refusalText(slab));
   const known: Unjudged = { ...start, inputs: [...start.inputs, ...slab.value.parts] };
   const load = propLoad(slab.value.total, area, loads.continuity);
   if (load.status === "refused") return notChecked(known, refusalText(load));
   const value = loadToCompare(load.value, loads.propStrength);
-  const loaded: Unjudged = {
-    ...known,
-    value,
-    inputs: [...known.inputs, force("N", "load of the prop", load.value)],
-  };
-
-  if (kind === null) return notChecked(loaded, `the kit has no prop ${start.where.code}`);
-  const { class: byClass, least, greatest } = kind;
-  if (byClass === null) return notChecked(loaded, `the kit gives no class of EN 1065 for ${kind.code}`);
-  const strength = en1065Strength({ class: byClass, least, greatest, extension });
-  if (strength.status === "refused") return notChecked(loaded, refusalText(strength));
-  const limit = propLimit(strength.value, loads.propStrength);
-  if (limit.status === "refused") return notChecked(loaded, refusalText(limit));
-  const strong = {
-    ...loaded,
-    inputs: [...loaded.inputs, force("R_k", "characteristic strength", strength.value)],
-  };
-  return judgedBy(strong, value, limit.value);
-}
-
-function force(sign: string, name: string, value: KiloNewton): CheckInput {
-  return { sign, name, value, unit: "kN" };
-}
-
-function propInputs(kind: Prop | null, extension: Mm): readonly CheckInput[] {
-  const used: CheckInput = { sign: "l", name: "extension of the prop", value: extension / 1000, unit: "m" };
-  if (kind === null) return [used];
-  const greatest: CheckInput = {
-    sign: "l_max",
-    name: "greatest extension",
-    value: kind.greatest / 1000,
-    unit: "m",
-  };
-  if (kind.class === null) return [greatest, used];
-  return [{ sign: "", name: "class of EN 1065", value: kind.class, unit: "" }, greatest, used];
+  const inputs = [...known.inputs, input("N", "load of the prop", load.value, "kN")];
+  const bearing = propBearing(used, loads);
+  if (bearing.status === "unknown") return notChecked({ ...known, value, inputs }, bearing.reason);
+  return judgedBy({ ...known, inputs: [...inputs, bearing.strength] }, value, bearing.limit);
 }

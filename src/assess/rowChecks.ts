@@ -1,11 +1,11 @@
 // Do the kit's rows of ties suit the concrete on a plain strip of wall, and which rows would?
 
-import { refusalText } from "../check/range.ts";
-import { chooseTieRows, greatestOnRows } from "../check/tieRowChoice.ts";
+import { type Answer, refusalText } from "../check/range.ts";
+import { chooseTieRows, greatestOnRows, type TieRowChoice } from "../check/tieRowChoice.ts";
 import { TIE_ROWS_FORMULA, TIE_ROWS_SOURCE } from "../check/tieRows.ts";
 import { ruleValue } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
-import type { Check } from "./checkDocument.ts";
+import type { Check, CheckInput } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { input, judgedBy, notChecked, placeIn, unjudged } from "./judging.ts";
 import { FACTOR_SOURCE, pourPressure } from "./pourPressure.ts";
@@ -49,18 +49,19 @@ export function rowChecks(entry: CheckedEntry): readonly Check[] {
   if (limit === null) return [notChecked(known, NO_TIE_LOAD)];
   const holes = holesOf(entry);
   const choice = chooseTieRows({ ...strip, holes, limit: limit / factor });
-  const proposed =
-    choice.status === "refused"
-      ? refusalText(choice)
-      : choice.value === null
-        ? "none: the load is over the limit with a tie in every hole"
-        : choice.value.rows.join(", ");
-  const most =
-    choice.status === "computed" && choice.value !== null
-      ? [input("F", "greatest load with them", choice.value.force * factor, "kN")]
-      : [];
-  const inputs = [...start.inputs, input("", "fewest rows on holes that would do", proposed, "mm"), ...most];
-  return [judgedBy({ ...known, inputs }, value, limit)];
+  return [judgedBy({ ...known, inputs: [...start.inputs, ...proposed(choice, factor)] }, value, limit)];
+}
+
+function proposed(choice: Answer<TieRowChoice | null>, factor: number): readonly CheckInput[] {
+  const name = "fewest rows on holes that would do";
+  if (choice.status === "refused") return [input("", name, refusalText(choice))];
+  if (choice.value === null)
+    return [input("", name, "none: the load is over the limit with a tie in every hole")];
+  const { rows, force } = choice.value;
+  return [
+    input("", name, rows.join(", "), "mm"),
+    input("F", "greatest load with them", force * factor, "kN"),
+  ];
 }
 
 /** Top of the lowest panels, mm above the floor. */

@@ -1,17 +1,18 @@
 // Does a slab bear the storeys cast above it, and a prop what comes down through all of them?
 
-import { loadToCompare, PROP_LIMIT_FORMULA, PROP_LIMIT_SOURCE, propLimit } from "../check/en1065Limit.ts";
-import { EN1065_SOURCE, en1065Formula, en1065Strength } from "../check/en1065Strength.ts";
+import { loadToCompare } from "../check/en1065Limit.ts";
+import { CONSTRUCTION, EN12812_SLAB_SOURCE } from "../check/en12812SlabLoad.ts";
 import { type Answer, refusalText } from "../check/range.ts";
 import { type ShoringCycle, shoringCycle } from "../check/shoringCycle.ts";
 import { SHORING_FORMULA, SHORING_SOURCE } from "../check/shoringSteps.ts";
 import type { Soffit, SoffitProp } from "../fill/result.ts";
 import { piecesOf } from "../kit/kit.ts";
 import type { Loads, Shoring } from "../plan/loads.ts";
-import type { KiloPascal } from "../units.ts";
 import type { Check, CheckInput, ShoringRow } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { input, judgedBy, notChecked, placeIn, type Unjudged, unjudged } from "./judging.ts";
+import { propBearing, propStrengthWords, type UsedProp } from "./propStrength.ts";
+import { slabWeight } from "./slabLoad.ts";
 
 /** What the checks of shoring take for granted. */
 export const SHORING_ASSUMPTIONS: readonly string[] = [
@@ -36,16 +37,12 @@ export function shoringRows(loads: Loads): readonly ShoringRow[] {
   return cycle.value.records.map(({ step, slabs, shores }) => ({ step, slabs, shores }));
 }
 
-/** Forms, and people on the topmost slab, kPa. */
-const WORK: KiloPascal = 0.75;
-
 function slabCheck(entry: CheckedEntry, shoring: Shoring, cycle: Answer<ShoringCycle>): Check {
   const { concrete, loads, name } = entry;
   const start = started(entry, shoring, "shoring-slab", "kPa");
   if (cycle.status === "refused") return notChecked(start, refusalText(cycle));
   const { ratio, step, level } = cycle.value.peakSlab;
-  const extra = loads.formworkLoad + WORK;
-  const value = ratio * slabWeight(entry) + extra;
+  const value = ratio * slabWeight(loads, entry.storey.slab) + loads.formworkLoad + CONSTRUCTION;
   const known = {
     ...start,
     where: placeIn(name),
@@ -55,9 +52,8 @@ function slabCheck(entry: CheckedEntry, shoring: Shoring, cycle: Answer<ShoringC
       input("s", "greatest part of a slab carried by one slab", ratio),
       input("", "at step", step),
       input("", "slab of level", level),
-      input("", "forms and work", extra, "kPa"),
     ],
-    formula: `q = s·D + g + 0.75; ${start.formula}`,
+    formula: `q = s·D + g + w; ${start.formula}`,
   };
   if (concrete.serviceLoad === null)
     return notChecked(
@@ -70,14 +66,19 @@ function slabCheck(entry: CheckedEntry, shoring: Shoring, cycle: Answer<ShoringC
 function propCheck(entry: CheckedEntry, shoring: Shoring, cycle: Answer<ShoringCycle>): Check {
   const { loads, kit, name } = entry;
   const { soffit, prop } = mostLoaded(entry);
+  const { code } = prop;
+  const kind = piecesOf(kit, "prop").find((each) => each.code === code) ?? null;
+  const used: UsedProp = { code, kind, extension: soffit.height };
   const start: Unjudged = {
     ...started(entry, shoring, "shoring-prop", "kN"),
-    where: placeIn(name, { room: soffit.room, piece: prop.piece, code: prop.code, at: prop.at }),
+    where: placeIn(name, { room: soffit.room, piece: prop.piece, code, at: prop.at }),
   };
   if (cycle.status === "refused") return notChecked(start, refusalText(cycle));
   const { ratio, step, level } = cycle.value.peakShore;
-  const load = (ratio * slabWeight(entry) + loads.formworkLoad + WORK) * prop.area * loads.continuity;
+  const onArea = ratio * slabWeight(loads, entry.storey.slab) + loads.formworkLoad + CONSTRUCTION;
+  const load = onArea * prop.area * loads.continuity;
   const value = loadToCompare(load, loads.propStrength);
+  const strength = propStrengthWords(used, loads);
   const known: Unjudged = {
     ...start,
     value,
@@ -89,24 +90,14 @@ function propCheck(entry: CheckedEntry, shoring: Shoring, cycle: Answer<ShoringC
       input("A", "area carried by the prop", prop.area, "m²"),
       input("k", "factor for continuous bearers", loads.continuity),
       input("N", "load of the prop", load, "kN"),
+      ...strength.inputs,
     ],
-    formula: `N = (r·D + g + 0.75)·A·k; ${PROP_LIMIT_FORMULA[loads.propStrength]}; ${start.formula}`,
-    source: `${start.source}; ${EN1065_SOURCE}; ${PROP_LIMIT_SOURCE}`,
+    formula: `N = (r·D + g + w)·A·k; ${strength.formula}; ${start.formula}`,
+    source: `${start.source}; ${strength.source}`,
   };
-  const kind = piecesOf(kit, "prop").find(({ code }) => code === prop.code);
-  if (kind === undefined || kind.class === null)
-    return notChecked(known, `the kit gives no class of EN 1065 for ${prop.code}`);
-  const { class: byClass, least, greatest } = kind;
-  const strength = en1065Strength({ class: byClass, least, greatest, extension: soffit.height });
-  if (strength.status === "refused") return notChecked(known, refusalText(strength));
-  const limit = propLimit(strength.value, loads.propStrength);
-  if (limit.status === "refused") return notChecked(known, refusalText(limit));
-  const strong = {
-    ...known,
-    inputs: [...known.inputs, input("R_k", "characteristic strength", strength.value, "kN")],
-    formula: `${known.formula}; ${en1065Formula(byClass)}`,
-  };
-  return judgedBy(strong, value, limit.value);
+  const bearing = propBearing(used, loads);
+  if (bearing.status === "unknown") return notChecked(known, bearing.reason);
+  return judgedBy({ ...known, inputs: [...known.inputs, bearing.strength] }, value, bearing.limit);
 }
 
 function mostLoaded({ fill }: CheckedEntry): { readonly soffit: Soffit; readonly prop: SoffitProp } {
@@ -122,21 +113,18 @@ function started(entry: CheckedEntry, shoring: Shoring, kind: string, unit: stri
     unit,
     inputs: schemeInputs(entry, shoring),
     formula: SHORING_FORMULA,
-    source: SHORING_SOURCE,
+    source: `${SHORING_SOURCE}; people at work: ${EN12812_SLAB_SOURCE}`,
   });
 }
 
-function schemeInputs(entry: CheckedEntry, shoring: Shoring): readonly CheckInput[] {
+function schemeInputs({ loads, storey }: CheckedEntry, shoring: Shoring): readonly CheckInput[] {
   return [
     input("", "storeys on shores", shoring.shores),
     input("", "storeys on reshores", shoring.reshores),
     input("", "first out", shoring.first),
     input("", "storeys cast", shoring.storeys),
-    input("D", "weight of a slab", slabWeight(entry), "kPa"),
-    input("g", "weight of the formwork", entry.loads.formworkLoad, "kPa"),
+    input("D", "weight of a slab", slabWeight(loads, storey.slab), "kPa"),
+    input("g", "weight of the formwork", loads.formworkLoad, "kPa"),
+    input("w", "people at work on the topmost slab", CONSTRUCTION, "kPa"),
   ];
-}
-
-function slabWeight({ loads, storey }: CheckedEntry): KiloPascal {
-  return (loads.concreteDensity * storey.slab) / 1000;
 }

@@ -3,10 +3,11 @@
 import { ACI347_SLAB_FORMULA, ACI347_SLAB_SOURCE, aci347SlabLoad } from "../check/aci347SlabLoad.ts";
 import { EN12812_SLAB_FORMULA, EN12812_SLAB_SOURCE, en12812SlabLoad } from "../check/en12812SlabLoad.ts";
 import { type Answer, computed } from "../check/range.ts";
-import type { SlabLoadInput } from "../check/slabBounds.ts";
+import { type SlabLoadInput, selfWeightOf } from "../check/slabBounds.ts";
 import type { Loads } from "../plan/loads.ts";
 import type { KiloPascal, Mm } from "../units.ts";
 import type { CheckInput } from "./checkDocument.ts";
+import { input } from "./judging.ts";
 
 export interface SlabLoad {
   readonly total: KiloPascal;
@@ -24,10 +25,10 @@ export interface SlabLoadWords {
 export function slabLoadWords(loads: Loads, thickness: Mm): SlabLoadWords {
   const isEn = loads.slabModel === "EN 12812";
   const inputs: readonly CheckInput[] = [
-    { sign: "", name: "load model", value: loads.slabModel, unit: "" },
-    { sign: "h", name: "slab thickness", value: thickness / 1000, unit: "m" },
-    { sign: "γ", name: "density of the concrete", value: loads.concreteDensity, unit: "kN/m³" },
-    { sign: "g", name: "weight of the formwork", value: loads.formworkLoad, unit: "kPa" },
+    input("", "load model", loads.slabModel),
+    input("h", "slab thickness", thickness / 1000, "m"),
+    input("γ", "density of the concrete", loads.concreteDensity, "kN/m³"),
+    input("g", "weight of the formwork", loads.formworkLoad, "kPa"),
   ];
   return {
     inputs,
@@ -36,18 +37,19 @@ export function slabLoadWords(loads: Loads, thickness: Mm): SlabLoadWords {
   };
 }
 
-/** The load by the chosen model, refused where thickness, density or formwork is outside its range. */
-export function slabLoad(loads: Loads, thickness: Mm): Answer<SlabLoad> {
-  const input: SlabLoadInput = {
-    thickness,
-    density: loads.concreteDensity,
-    formwork: loads.formworkLoad,
-  };
-  return loads.slabModel === "EN 12812" ? byEn(input) : byAci(input, loads.motorisedCarts);
+/** Weight of the slab itself. */
+export function slabWeight({ concreteDensity }: Loads, thickness: Mm): KiloPascal {
+  return selfWeightOf({ thickness, density: concreteDensity });
 }
 
-function byEn(input: SlabLoadInput): Answer<SlabLoad> {
-  const answer = en12812SlabLoad(input);
+/** The load by the chosen model, refused where thickness, density or formwork is outside its range. */
+export function slabLoad(loads: Loads, thickness: Mm): Answer<SlabLoad> {
+  const slab = { thickness, density: loads.concreteDensity, formwork: loads.formworkLoad };
+  return loads.slabModel === "EN 12812" ? byEn(slab) : byAci(slab, loads.motorisedCarts);
+}
+
+function byEn(slab: SlabLoadInput): Answer<SlabLoad> {
+  const answer = en12812SlabLoad(slab);
   if (answer.status === "refused") return answer;
   const { selfWeight, construction, heaping, total } = answer.value;
   const parts = [
@@ -59,8 +61,8 @@ function byEn(input: SlabLoadInput): Answer<SlabLoad> {
   return computed({ total, parts });
 }
 
-function byAci(input: SlabLoadInput, motorisedCarts: boolean): Answer<SlabLoad> {
-  const answer = aci347SlabLoad(input, motorisedCarts);
+function byAci(slab: SlabLoadInput, motorisedCarts: boolean): Answer<SlabLoad> {
+  const answer = aci347SlabLoad(slab, motorisedCarts);
   if (answer.status === "refused") return answer;
   const { selfWeight, live, least, total } = answer.value;
   const parts = [
@@ -73,5 +75,5 @@ function byAci(input: SlabLoadInput, motorisedCarts: boolean): Answer<SlabLoad> 
 }
 
 function pressure(sign: string, name: string, value: KiloPascal): CheckInput {
-  return { sign, name, value, unit: "kPa" };
+  return input(sign, name, value, "kPa");
 }

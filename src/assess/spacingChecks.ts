@@ -2,6 +2,7 @@
 // sort in an entry, at its place.
 
 import type { FilledFace, Fitting } from "../fill/result.ts";
+import { alongLine, lineThrough } from "../geom/line.ts";
 import { type Family, ruleValue } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
 import type { Check } from "./checkDocument.ts";
@@ -125,11 +126,10 @@ function gapsIn(
 
 // Whether a stretch has ties of which this face is the one that is set second.
 function isClosing({ fill }: CheckedEntry, face: FilledFace, from: Mm, to: Mm): boolean {
-  const [dx, dy] = [face.to[0] - face.from[0], face.to[1] - face.from[1]];
-  const length = Math.sqrt(dx * dx + dy * dy);
+  const line = lineThrough(face.from, face.to);
   return fill.ties.some(({ faces, at }) => {
     if (faces[1] !== face.id) return false;
-    const x = ((at[0] - face.from[0]) * dx + (at[1] - face.from[1]) * dy) / length;
+    const x = alongLine(line, at);
     return x > from && x < to;
   });
 }
@@ -152,7 +152,7 @@ function ledgerCheck(entry: CheckedEntry): Check {
     return stretchesOf(face, z).flatMap((stretch) =>
       placesIn(fittings, stretch)
         .filter((x) => !row.some((each) => each.x <= x && x <= each.x + (each.length ?? 0)))
-        .map((x) => `face ${face.id} at ${x}, ${z} up`),
+        .map((x) => `face ${face.id} at ${x} mm, ${z} mm up`),
     );
   });
   const known = { ...start, inputs: [input("", "rows of brackets", brackets.length)] };

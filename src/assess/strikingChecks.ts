@@ -1,7 +1,7 @@
 // Has the slab the strength it needs when its panels come down, props staying?
 
 import { refusalText } from "../check/range.ts";
-import { EUROCODE_FROM_DAYS, eurocodeAgeFor } from "../check/strengthGain.ts";
+import { EUROCODE_FROM_DAYS, eurocodeAgeFor, MEAN_OVER_CHARACTERISTIC } from "../check/strengthGain.ts";
 import {
   BS8110_SOFFIT_FORMULA,
   BS8110_SOFFIT_SOURCE,
@@ -14,7 +14,7 @@ import {
 import type { Concrete } from "../plan/concrete.ts";
 import type { MegaPascal } from "../units.ts";
 import type { Check, CheckInput } from "./checkDocument.ts";
-import { earlyStrength, MEAN_OVER_CHARACTERISTIC } from "./earlyStrength.ts";
+import { earlyStrength, strengthAt28 } from "./earlyStrength.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { input, judgedBy, notChecked, placeIn, unjudged } from "./judging.ts";
 import { formedSlabs, strikingLoads } from "./strikingRows.ts";
@@ -30,7 +30,7 @@ export const STRIKING_ASSUMPTIONS: readonly string[] = [
 export function strikingChecks(entry: CheckedEntry): readonly Check[] {
   if (formedSlabs(entry).length === 0) return [];
   const { concrete, name } = entry;
-  const strength = concrete.cubeStrength ?? concrete.cylinderStrength;
+  const strength = strengthAt28(concrete);
   const early = earlyStrength(concrete);
   const start = unjudged({
     id: `${name}/striking-strength`,

@@ -6,7 +6,7 @@ import { ACI347_STRIKING_SOURCE, aci347Striking } from "../check/aci347Striking.
 import { BS8110_STRIKING_FORMULA, BS8110_STRIKING_SOURCE, bs8110Striking } from "../check/bs8110Striking.ts";
 import { IS456_SOURCE, is456Striking } from "../check/is456Striking.ts";
 import { intervalsUpTo } from "../check/maturity.ts";
-import { type Answer, refusalText } from "../check/range.ts";
+import { type Answer, computed, refusalText } from "../check/range.ts";
 import {
   BS8110_SOFFIT_SOURCE,
   bs8110SoffitStrength,
@@ -16,9 +16,12 @@ import {
   proppedSlab,
 } from "../check/strikingStrength.ts";
 import type { Soffit } from "../fill/result.ts";
-import type { Celsius, Hour, KiloPascal, MegaPascal, Mm } from "../units.ts";
+import { ruleValue } from "../kit/kit.ts";
+import { type Celsius, type Hour, type KiloPascal, type MegaPascal, type Mm, roundTo } from "../units.ts";
 import type { StrikingRow } from "./checkDocument.ts";
+import { strengthAt28 } from "./earlyStrength.ts";
 import type { CheckedEntry } from "./entry.ts";
+import { slabWeight } from "./slabLoad.ts";
 
 /** Every rule for every soffit of an entry, and for the walls where they hold up nothing. */
 export function strikingRows(entry: CheckedEntry): readonly StrikingRow[] {
@@ -38,115 +41,115 @@ export function formedSlabs({ fill, storey }: CheckedEntry): readonly Soffit[] {
 const BS_TABLE = `${BS8110_STRIKING_SOURCE}: ${BS8110_STRIKING_FORMULA}`;
 const WALL_NOTE = "only where the form holds up no slab; cast together, the slab's time governs";
 
-function wallRows(entry: CheckedEntry, warmth: Celsius | null): readonly StrikingRow[] {
-  const row = rowMaker(entry.name, "", "walls");
+function wallRows({ name: unit }: CheckedEntry, warmth: Celsius | null): readonly StrikingRow[] {
+  const walls: RowOf = { unit, room: "", part: "walls" };
   const aci = aci347Striking({
     member: "vertical",
     span: 1000,
     isLiveGreater: false,
     shoresUndisturbed: false,
   });
-  const is = is456Striking("vertical-face", 1000);
+  const is = later(is456Striking("vertical-face", 1000));
   return [
-    row("BS 8110", byWarmth("vertical", warmth), BS_TABLE, WALL_NOTE),
-    row("ACI 347", aci, ACI347_STRIKING_SOURCE, WALL_NOTE),
-    row("IS 456", later(is), IS456_SOURCE, `${WALL_NOTE}; the longer of the two times it gives`),
+    hoursRow(walls, "BS 8110", byWarmth("vertical", warmth), [BS_TABLE, WALL_NOTE]),
+    hoursRow(walls, "ACI 347", aci, [ACI347_STRIKING_SOURCE, WALL_NOTE]),
+    hoursRow(walls, "IS 456", is, [IS456_SOURCE, `${WALL_NOTE}; the longer of the two times it gives`]),
   ];
 }
 
 function slabRows(entry: CheckedEntry, soffit: Soffit, warmth: Celsius | null): readonly StrikingRow[] {
-  const { concrete, name } = entry;
-  const panels = rowMaker(name, soffit.room, "slab panels, props left");
-  const props = rowMaker(name, soffit.room, "props");
+  const of = (part: string): RowOf => ({ unit: entry.name, room: soffit.room, part });
+  const panels = of("slab panels, props left");
+  const props = of("props");
   const span = spanOf(soffit);
   const { load } = strikingLoads(entry);
   // How much of the service load is live nobody has said: the longer column holds.
   const aci = (shoresUndisturbed: boolean) =>
     aci347Striking({ member: "one-way-slab", span, isLiveGreater: false, shoresUndisturbed });
-  const strength = concrete.cubeStrength ?? concrete.cylinderStrength;
-  const ciria =
-    strength === null || concrete.serviceLoad === null
-      ? null
-      : ciria136Strength(strength, load, concrete.serviceLoad);
-  const column = "live load less than dead";
+  const is = (member: "slab-soffit" | "slab-props") => later(is456Striking(member, span));
+  const bs = (member: "slab-soffit" | "slab-props") => byWarmth(member, warmth);
   const spanText = `span ${span} mm`;
+  const warm: RowWords = [BS_TABLE, warmthText(warmth)];
+  const byColumn: RowWords = [ACI347_STRIKING_SOURCE, `${spanText}, live load less than dead`];
   return [
-    panels.strength("CIRIA 136", ciria, CIRIA136_SOURCE, "bending governs, props left or not"),
-    panels.strength("BS 8110 6.2.6.3", bs8110SoffitStrength(0), BS8110_SOFFIT_SOURCE, "and twice the stress"),
-    panels.strength(
-      "uncracked between props",
-      tensionNeeded(entry, load),
+    strengthRow(panels, "CIRIA 136", strengthNeeded(entry, load), [
+      CIRIA136_SOURCE,
+      "bending governs, props left or not",
+    ]),
+    strengthRow(panels, "BS 8110 6.2.6.3", bs8110SoffitStrength(0), [
+      BS8110_SOFFIT_SOURCE,
+      "and twice the stress",
+    ]),
+    strengthRow(panels, "uncracked between props", tensionNeeded(entry, load), [
       `${PROPPED_SLAB_FORMULA}; statics, factor ${TENSION_FACTOR} common practice, no source`,
       "tensile strength, with the props as far apart as the kit's rule propPitch says",
-    ),
-    panels("BS 8110", byWarmth("slab-soffit", warmth), BS_TABLE, warmthText(warmth)),
-    panels("ACI 347", aci(true), ACI347_STRIKING_SOURCE, `${spanText}, ${column}`),
-    panels("IS 456", later(is456Striking("slab-soffit", span)), IS456_SOURCE, "props put back at once"),
-    props("BS 8110", byWarmth("slab-props", warmth), BS_TABLE, warmthText(warmth)),
-    props("ACI 347", aci(false), ACI347_STRIKING_SOURCE, `${spanText}, ${column}`),
-    props("IS 456", later(is456Striking("slab-props", span)), IS456_SOURCE, spanText),
+    ]),
+    hoursRow(panels, "BS 8110", bs("slab-soffit"), warm),
+    hoursRow(panels, "ACI 347", aci(true), byColumn),
+    hoursRow(panels, "IS 456", is("slab-soffit"), [IS456_SOURCE, "props put back at once"]),
+    hoursRow(props, "BS 8110", bs("slab-props"), warm),
+    hoursRow(props, "ACI 347", aci(false), byColumn),
+    hoursRow(props, "IS 456", is("slab-props"), [IS456_SOURCE, spanText]),
   ];
+}
+
+function strengthNeeded({ concrete }: CheckedEntry, load: KiloPascal): Given<MegaPascal> {
+  const strength = strengthAt28(concrete);
+  if (strength === null || concrete.serviceLoad === null)
+    return "needs the strength at 28 days and the service load (concrete.serviceLoad)";
+  return ciria136Strength(strength, load, concrete.serviceLoad);
 }
 
 /** Mean tensile strength over bending tension. */
 const TENSION_FACTOR = 1.5;
 
-function tensionNeeded({ kit, storey }: CheckedEntry, load: KiloPascal): Answer<MegaPascal> | null {
-  const pitch = kit.rules.propPitch?.value;
-  if (pitch === undefined) return null;
+function tensionNeeded({ kit, storey }: CheckedEntry, load: KiloPascal): Given<MegaPascal> {
+  const pitch = ruleValue(kit, "propPitch");
+  if (pitch === undefined) return "the kit does not say how far apart props stand (rule propPitch)";
   const slab = proppedSlab(load, pitch, storey.slab);
-  return slab.status === "refused"
-    ? slab
-    : { status: "computed", value: TENSION_FACTOR * slab.value.tension };
+  return slab.status === "refused" ? slab : computed(TENSION_FACTOR * slab.value.tension);
 }
 
 function warmthText(warmth: Celsius | null): string {
+  return warmth === null ? "" : `mean surface temperature ${roundTo(warmth, 1)} °C`;
+}
+
+/** What a rule gives: a figure, the range in which it gives one, or what it would have to be told. */
+type Given<V> = Answer<V> | string;
+
+interface RowOf {
+  readonly unit: string;
+  readonly room: string;
+  readonly part: string;
+}
+
+function hoursRow(of: RowOf, rule: string, hours: Given<Hour>, words: RowWords): StrikingRow {
+  return { ...of, rule, hours: figureOf(hours), strength: null, ...told(hours, words) };
+}
+
+function strengthRow(of: RowOf, rule: string, strength: Given<MegaPascal>, words: RowWords): StrikingRow {
+  return { ...of, rule, hours: null, strength: figureOf(strength), ...told(strength, words) };
+}
+
+type RowWords = readonly [source: string, note: string];
+
+function figureOf(given: Given<number>): number | null {
+  return typeof given === "string" || given.status === "refused" ? null : given.value;
+}
+
+function told(given: Given<number>, [source, note]: RowWords): Pick<StrikingRow, "source" | "note"> {
+  if (typeof given === "string") return { source, note: given };
+  return { source, note: given.status === "refused" ? refusalText(given) : note };
+}
+
+function byWarmth(member: "vertical" | "slab-soffit" | "slab-props", warmth: Celsius | null): Given<Hour> {
   return warmth === null
     ? "needs a log of the temperature that reaches the hour of striking"
-    : `mean surface temperature ${Math.round(warmth * 10) / 10} °C`;
-}
-
-function rowMaker(unit: string, room: string, part: string) {
-  const make = (
-    rule: string,
-    answer: { readonly hours: Answer<Hour> | null; readonly strength: Answer<MegaPascal> | null },
-    source: string,
-    note: string,
-  ): StrikingRow => {
-    const given = answer.hours ?? answer.strength;
-    const figure = (one: Answer<number> | null) =>
-      one === null || one.status === "refused" ? null : one.value;
-    const why = given?.status === "refused" ? refusalText(given) : note;
-    return {
-      unit,
-      room,
-      rule,
-      part,
-      hours: figure(answer.hours),
-      strength: figure(answer.strength),
-      source,
-      note: why,
-    };
-  };
-  return Object.assign(
-    (rule: string, hours: Answer<Hour> | null, source: string, note: string) =>
-      make(rule, { hours, strength: null }, source, note),
-    {
-      strength: (rule: string, strength: Answer<MegaPascal> | null, source: string, note: string) =>
-        make(rule, { hours: null, strength }, source, note),
-    },
-  );
-}
-
-function byWarmth(
-  member: "vertical" | "slab-soffit" | "slab-props",
-  warmth: Celsius | null,
-): Answer<Hour> | null {
-  return warmth === null ? null : bs8110Striking(member, warmth);
+    : bs8110Striking(member, warmth);
 }
 
 function later(answer: Answer<{ readonly to: Hour }>): Answer<Hour> {
-  return answer.status === "refused" ? answer : { status: "computed", value: answer.value.to };
+  return answer.status === "refused" ? answer : computed(answer.value.to);
 }
 
 /** Mean of the log up to striking. */
@@ -172,6 +175,6 @@ export function strikingLoads({ concrete, loads, storey }: CheckedEntry): {
   readonly self: KiloPascal;
   readonly load: KiloPascal;
 } {
-  const self = (loads.concreteDensity * storey.slab) / 1000;
+  const self = slabWeight(loads, storey.slab);
   return { self, load: self + concrete.strikingLoad };
 }

@@ -5,7 +5,7 @@ import { type Envelope, pressureAt, thrustBetween } from "../check/envelope.ts";
 import type { Check, CheckInput } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { input, notChecked, placeIn, unjudged } from "./judging.ts";
-import { type PlacedOpening, placedOpenings } from "./openingPlaces.ts";
+import { NEAR, type PlacedOpening, placedOpenings } from "./openingPlaces.ts";
 import { type PourPressure, pourPressure } from "./pourPressure.ts";
 import { surfaceOf } from "./tieChecks.ts";
 
@@ -40,7 +40,7 @@ function jambCheck(entry: CheckedEntry, pressure: PourPressure, placed: PlacedOp
   const surface = surfaceOf(entry);
   const start = startOf(entry, pressure, placed, {
     kind: "jamb-thrust",
-    formula: "N = (t + c)·∫ p dz over the height of the jamb; c: leg of an inside corner within 600",
+    formula: `N = (t + c)·∫ p dz over the height of the jamb; c: leg of an inside corner within ${NEAR} mm`,
   });
   if (thickness === null) return notChecked(start, "only one face of the wall shows this opening");
   const width = (thickness + cornerLeg) / 1000;
@@ -63,7 +63,7 @@ function jambCheck(entry: CheckedEntry, pressure: PourPressure, placed: PlacedOp
         ...(braces > 0 ? [input("", "braces placed on this face", braces)] : []),
       ],
     },
-    "the kit states no load for opening braces: set spreaders as wide as the opening low down, at about 1000 and under the lintel, and carry a ledger across",
+    "the kit states no load for opening braces: set spreaders as wide as the opening low down, at about 1000 mm and under the lintel, and carry a ledger across",
   );
 }
 

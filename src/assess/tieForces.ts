@@ -5,7 +5,7 @@
 
 import type { Envelope } from "../check/envelope.ts";
 import { type Answer, computed } from "../check/range.ts";
-import { type RowLoad, type StripPart, tieRowLoads } from "../check/tieRows.ts";
+import { forceOf, type RowLoad, type StripPart, tieRowLoads } from "../check/tieRows.ts";
 import type { UnitFill } from "../fill/result.ts";
 import type { KiloNewton, Mm } from "../units.ts";
 import { faceRuns } from "./faceRuns.ts";
@@ -140,10 +140,6 @@ function together(faces: readonly LineForces[]): LineForces {
 function worse(a: LeftOut, b: LeftOut): LeftOut {
   if (a.force === null || b.force === null) return a.force === null ? a : b;
   return b.force > a.force ? b : a;
-}
-
-function forceOf({ tributary, beam }: RowLoad): KiloNewton {
-  return Math.max(tributary, beam);
 }
 
 function keyOf({ rows, parts }: TieStretch): string {

@@ -1,13 +1,14 @@
 // Is everything there that the plan calls for? Counts of faults, none of which is allowed, re-derived from the fill.
 
-import type { FilledFace, UnitFill } from "../fill/result.ts";
+import type { FaceOpening, FilledFace, UnitFill } from "../fill/result.ts";
+import { alongLine, lineThrough } from "../geom/line.ts";
 import { ruleValue } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
-import type { Check } from "./checkDocument.ts";
+import type { Check, CheckInput } from "./checkDocument.ts";
 import { countedPieces } from "./countedPieces.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { faceRuns } from "./faceRuns.ts";
-import { faultless, placeIn, unjudged } from "./judging.ts";
+import { faultless, input, placeIn, unjudged } from "./judging.ts";
 
 /** What these checks take for granted. */
 export const WHOLE_ASSUMPTIONS: readonly string[] = [
@@ -22,6 +23,8 @@ interface Rule {
   /** What must hold. */
   readonly rule: string;
   readonly faults: (entry: CheckedEntry) => readonly string[];
+  /** Figures of the kit that it goes by. */
+  readonly inputs?: (entry: CheckedEntry) => readonly CheckInput[];
 }
 
 const RULES: readonly Rule[] = [
@@ -45,6 +48,10 @@ const RULES: readonly Rule[] = [
     kind: "ties-clear",
     rule: "no tie in an opening or nearer to it than the kit's rule tieEdge",
     faults: tiesAtOpenings,
+    inputs: ({ kit }) => {
+      const edge = ruleValue(kit, "tieEdge");
+      return edge === undefined ? [] : [input("", "least distance from an opening (tieEdge)", edge, "mm")];
+    },
   },
   { kind: "ties-single", rule: "no two ties at one place", faults: doubleTies },
   {
@@ -64,13 +71,14 @@ const RULES: readonly Rule[] = [
 /** One check a rule. */
 export function wholeChecks(entry: CheckedEntry): readonly Check[] {
   if (entry.fill.faces.length === 0) return [];
-  return RULES.map(({ kind, rule, faults }) =>
+  return RULES.map(({ kind, rule, faults, inputs }) =>
     faultless(
       unjudged({
         id: `${entry.name}/${kind}`,
         kind,
         where: placeIn(entry.name),
         unit: "faults",
+        inputs: inputs?.(entry) ?? [],
         formula: rule,
         source: "common practice, no source",
       }),
@@ -94,7 +102,9 @@ function areaLeft({ length, height, pieces, unfilled, openings }: FilledFace): n
 
 function openPlaces({ fill }: CheckedEntry): readonly string[] {
   return [
-    ...fill.faces.flatMap(({ id, unfilled }) => unfilled.map(({ x, z }) => `face ${id} at ${x}, ${z} up`)),
+    ...fill.faces.flatMap(({ id, unfilled }) =>
+      unfilled.map(({ x, z }) => `face ${id} at ${x} mm, ${z} mm up`),
+    ),
     ...fill.soffits.flatMap(({ room, unfilled }) => unfilled.map(() => `soffit of ${room}`)),
   ];
 }
@@ -116,7 +126,7 @@ function offJoint({ fill }: CheckedEntry): readonly string[] {
       };
       return heights
         .filter((z) => !isJoint(z))
-        .map((z) => `tie ${tie + 1} at ${z} on face ${run.faces[0]!.face.id}`);
+        .map((z) => `tie ${tie + 1} at ${z} mm on face ${run.faces[0]!.face.id}`);
     });
   });
 }
@@ -125,7 +135,7 @@ function highFeet({ fill }: CheckedEntry): readonly string[] {
   return fill.ties.flatMap(({ heights, at, faces }, index) => {
     const lowest = heights[0] ?? 0;
     if (lowest <= LOWEST_ROW || hasOpeningUnder(fill, faces, at, lowest)) return [];
-    return [`tie ${index + 1} at ${lowest}`];
+    return [`tie ${index + 1} at ${lowest} mm`];
   });
 }
 
@@ -133,14 +143,13 @@ function highFeet({ fill }: CheckedEntry): readonly string[] {
 function hasOpeningUnder(fill: UnitFill, ids: readonly string[], at: readonly [Mm, Mm], z: Mm): boolean {
   return fill.faces
     .filter(({ id }) => ids.includes(id))
-    .some((face) => face.openings.some((o) => o.head <= z && Math.abs(off(face, at, o.x, o.width)) <= 0));
+    .some((face) => face.openings.some((o) => o.head <= z && besideOf(face, o, at) <= OFF_JOINT));
 }
 
-/** How far a point of the plan is outside a stretch of a face, measured along it; 0 within. */
-function off(face: FilledFace, at: readonly [Mm, Mm], x: Mm, width: Mm): Mm {
-  const [dx, dy] = [face.to[0] - face.from[0], face.to[1] - face.from[1]];
-  const along = ((at[0] - face.from[0]) * dx + (at[1] - face.from[1]) * dy) / Math.sqrt(dx * dx + dy * dy);
-  return Math.max(x - along - OFF_JOINT, along - x - width - OFF_JOINT, 0);
+/** How far a point of the plan is beside an opening of a face, measured along it; negative between its jambs. */
+function besideOf(face: FilledFace, { x, width }: FaceOpening, at: readonly [Mm, Mm]): Mm {
+  const along = alongLine(lineThrough(face.from, face.to), at);
+  return Math.max(x - along, along - x - width);
 }
 
 function tiesAtOpenings({ fill, kit }: CheckedEntry): readonly string[] {
@@ -151,16 +160,32 @@ function tiesAtOpenings({ fill, kit }: CheckedEntry): readonly string[] {
       .filter((z) =>
         ids.some((id) => {
           const face = faces.get(id);
-          return face?.openings.some((o) => {
-            const beside = off(face, at, o.x, o.width);
-            const above = Math.max(o.sill - z, z - o.head, 0);
-            // Settling moves a tie by half a millimetre at most.
-            return Math.sqrt(beside * beside + above * above) < edge - OFF_JOINT - 0.5;
-          });
+          return face?.openings.some((o) =>
+            isTooNear({ beside: besideOf(face, o, at), opening: o, z, edge }),
+          );
         }),
       )
-      .map((z) => `tie ${index + 1} at ${z}`),
+      .map((z) => `tie ${index + 1} at ${z} mm`),
   );
+}
+
+// In the opening a tie is wrong whatever the kit says, or leaves unsaid.
+function isTooNear({
+  beside,
+  opening,
+  z,
+  edge,
+}: {
+  readonly beside: Mm;
+  readonly opening: FaceOpening;
+  readonly z: Mm;
+  readonly edge: Mm;
+}): boolean {
+  const above = Math.max(opening.sill - z, z - opening.head);
+  if (beside < -OFF_JOINT && above < 0) return true;
+  const [dx, dz] = [Math.max(beside - OFF_JOINT, 0), Math.max(above, 0)];
+  // Settling moves a tie by half a millimetre at most.
+  return Math.sqrt(dx * dx + dz * dz) < edge - OFF_JOINT - 0.5;
 }
 
 function doubleTies({ fill }: CheckedEntry): readonly string[] {
@@ -169,7 +194,7 @@ function doubleTies({ fill }: CheckedEntry): readonly string[] {
     heights.flatMap((z) => {
       const key = `${Math.round(at[0])} ${Math.round(at[1])} ${z}`;
       const before = seen.get(key);
-      if (before !== undefined) return [`ties ${before} and ${index + 1} at ${z}`];
+      if (before !== undefined) return [`ties ${before} and ${index + 1} at ${z} mm`];
       seen.set(key, index + 1);
       return [];
     }),

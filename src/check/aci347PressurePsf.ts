@@ -33,6 +33,8 @@ export interface Aci347PsfInput {
 
 export interface Aci347Psf {
   readonly equation: Aci347Equation;
+  readonly weight: number;
+  readonly chemistry: number;
   readonly greatestPsf: number;
   /** Depth at which it is reached. */
   readonly kneeFeet: number;
@@ -78,6 +80,8 @@ export function aci347PressurePsf(input: Aci347PsfInput): Answer<Aci347Psf> {
   const greatestPsf = aci347Greatest(FIGURES, form, input.rateFeet);
   return computed({
     equation: aci347Equation(FIGURES, form, input.rateFeet),
+    weight: form.weight,
+    chemistry: form.chemistry,
     greatestPsf,
     kneeFeet: greatestPsf / input.densityPcf,
   });

@@ -1,12 +1,12 @@
 // How hard does fresh concrete press on its forms? CIRIA Report 108 (1985), also used through BS 5975.
 //
-//   P_max = D·( C1·√R + C2·K·√(H − C1·√R) ),  K = (36/(T + 16))²,  at most D·h
+//   P_max = w·( C1·√R + C2·K·√(H − C1·√R) ),  K = (36/(T + 16))²,  at most w·h
 //
-// H is the height of the form, h that of the placing. Where C1·√R is more than H the whole placing is liquid.
+// w is the density, D in the report, H the height of the form, h that of the placing. Where C1·√R is more than H the whole placing is liquid.
 
 import type { Celsius, KiloNewtonPerCubicMetre, KiloPascal, MetrePerHour, Mm } from "../units.ts";
 import type { Cement } from "./aci347Coefficients.ts";
-import { type Envelope, envelopeOf, HEIGHT, refusedSize } from "./envelope.ts";
+import { type Envelope, envelopeOf, HEIGHT, liquidHead, refusedSize } from "./envelope.ts";
 import { type Answer, computed, type Refusal, refusalOf } from "./range.ts";
 import { ALLOWABLE, ANY_RATE, NO_RATE, type RateLimit, upTo } from "./rateLimit.ts";
 
@@ -36,7 +36,7 @@ const RATE = { input: "rate of placing", least: 0.01, greatest: 50, unit: "m/h" 
 const FORM_HEIGHT = { ...HEIGHT, input: "height of the form" };
 
 export const CIRIA108_FORMULA =
-  "P_max = D·(C1·√R + C2·K·√(H − C1·√R)), K = (36/(T + 16))², at most D·h; D·h where C1·√R > H";
+  "P_max = w·(C1·√R + C2·K·√(H − C1·√R)), K = (36/(T + 16))², at most w·h; w·h where C1·√R > H";
 export const CIRIA108_SOURCE =
   "CIRIA Report 108 (1985), equation as given in 1library.co/article/zkwr4e5m and in a project sheet of 2005 " +
   "(scribd.com/document/677832762); groups of C2 from engineersedge.com, what belongs to each from memory";
@@ -73,7 +73,7 @@ export function ciria108Rate(input: Omit<CiriaInput, "rate">, allowable: KiloPas
   if (refusal !== null) return refusal;
   const { c1, c2, k } = factorsOf(input);
   const form = input.formHeight / 1000;
-  if (allowable >= (input.density * input.height) / 1000) return computed(ANY_RATE);
+  if (allowable >= liquidHead(input.density, input.height)) return computed(ANY_RATE);
   const q = allowable / input.density;
   const a = c2 * k;
   const fluid = q - (a * a) / 2 - (a / 2) * Math.sqrt(a * a + 4 * (form - q));

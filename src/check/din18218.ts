@@ -1,7 +1,7 @@
 // How hard does fresh concrete press on its forms? DIN 18218:2010-01, characteristic values.
 
 import type { Hour, KiloNewtonPerCubicMetre, KiloPascal, MetrePerHour, Mm } from "../units.ts";
-import { type Envelope, envelopeOf, FRESH_DENSITY, HEIGHT } from "./envelope.ts";
+import { type Envelope, envelopeOf, liquidHead, refusedSize } from "./envelope.ts";
 import { type Answer, computed, type Refusal, refusalOf } from "./range.ts";
 import { ALLOWABLE, ANY_RATE, NO_RATE, type RateLimit, upTo } from "./rateLimit.ts";
 
@@ -46,16 +46,16 @@ export const DIN18218_SOURCE =
   "DIN 18218:2010-01: table from memory, with K1 by its general form; self-compacting concrete from Concrete " +
   "International, DIN Standard on Formwork Pressures Updated; full head as ceiling from beton.wiki, Frischbetondruck";
 
-/** The formula of a class. */
+/** The formula of a class, in the signs of this folder: the standard writes σ, v and γ for P_max, R and w. */
 export function din18218Formula(consistence: Consistence): string {
   const { base, slope, growth, least } = ROWS[consistence];
   const middle =
     consistence === "SCC"
-      ? "(1.0 + 0.26·v·t_E)·γ"
+      ? "(1.0 + 0.26·R·t_E)·w"
       : growth === null
-        ? `(${base} + ${slope * EARLIEST}·v·t_E/5)·γ/25`
-        : `(${slope}·v + ${base})·(1 + ${growth}·(t_E − 5))·γ/25`;
-  return `σ = ${middle}, at least ${least}, at most γ·H`;
+        ? `(${base} + ${slope * EARLIEST}·R·t_E/5)·w/25`
+        : `(${slope}·R + ${base})·(1 + ${growth}·(t_E − 5))·w/25`;
+  return `P_max = ${middle}, at least ${least}, at most w·H`;
 }
 
 /**
@@ -79,7 +79,7 @@ export function din18218Rate(input: Omit<DinInput, "rate">, allowable: KiloPasca
   const refusal = refused(input) ?? refusalOf([allowable, ALLOWABLE]);
   if (refusal !== null) return refusal;
   const row = ROWS[input.consistence];
-  if (allowable >= (input.density * input.height) / 1000) return computed(ANY_RATE);
+  if (allowable >= liquidHead(input.density, input.height)) return computed(ANY_RATE);
   if (allowable < row.least) return computed(NO_RATE);
   const { base, slope } = lineOf(row, input);
   const rate = (allowable - base) / slope;
@@ -95,5 +95,5 @@ function lineOf(row: Row, { density, settingEnd }: Omit<DinInput, "rate">) {
 }
 
 function refused({ density, height, settingEnd }: Omit<DinInput, "rate">): Refusal | null {
-  return refusalOf([density, FRESH_DENSITY], [height, HEIGHT], [settingEnd, SETTING]);
+  return refusedSize(density, height) ?? refusalOf([settingEnd, SETTING]);
 }

@@ -6,7 +6,7 @@ import { type Answer, computed, refusalOf } from "./range.ts";
 import { DENSITY, FORMWORK, type SlabLoadInput, selfWeightOf, THICKNESS } from "./slabBounds.ts";
 
 /** Construction operations over the whole area, kPa. */
-const CONSTRUCTION: KiloPascal = 0.75;
+export const CONSTRUCTION: KiloPascal = 0.75;
 
 export const EN12812_SLAB_FORMULA = `q = q_sw + g + 0.75 + q_heap, q_sw = γ·h; ${EN12812_HEAPING_FORMULA}`;
 export const EN12812_SLAB_SOURCE = "from memory of EN 12812:2008";

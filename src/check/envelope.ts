@@ -28,16 +28,16 @@ export const ENVELOPE_FORMULA = "p(h) = min(w·h, P_max)";
 /** The heights this folder takes: from a low upstand to two storeys. */
 export const HEIGHT: Bounds = { input: "height of the placing", least: 50, greatest: 10_000, unit: "mm" };
 /** From light to heavy concrete, 800 to 4000 kg/m³ (from memory of EN 206). */
-export const FRESH_DENSITY: Bounds = {
+const FRESH_DENSITY: Bounds = {
   input: "density of the fresh concrete",
   least: 8,
   greatest: 40,
   unit: "kN/m³",
 };
 
-/** Full liquid head at the foot, kPa. */
-export function liquidHead(density: KiloNewtonPerCubicMetre, height: Mm): KiloPascal {
-  return (density * height) / 1000;
+/** Full liquid head, kPa, at a depth below the free surface. */
+export function liquidHead(density: KiloNewtonPerCubicMetre, depth: Mm): KiloPascal {
+  return (density * depth) / 1000;
 }
 
 /** The envelope of a method's pressure, never above the full liquid head. */
@@ -57,7 +57,7 @@ export function refusedSize(density: KiloNewtonPerCubicMetre, height: Mm): Refus
 
 /** Pressure, kPa, at a depth below the free surface; nothing above it. */
 export function pressureAt({ density, greatest }: Envelope, depth: Mm): KiloPascal {
-  return depth <= 0 ? 0 : Math.min((density * depth) / 1000, greatest);
+  return depth <= 0 ? 0 : Math.min(liquidHead(density, depth), greatest);
 }
 
 /** Thrust on a strip one metre wide between two depths, kN/m: the area under the envelope. */

@@ -6,12 +6,17 @@
 // Loads are straight between two places, so every integral is of a polynomial of degree four at most: three points of
 // Gauss give it exactly.
 
-/** Load along the beam from one place to another, straight between the two. */
-interface Load {
+/** Load along a line from one place to another, straight between the two: force over length, places in that length. */
+export interface LinearLoad {
   readonly from: number;
   readonly to: number;
   readonly atFrom: number;
   readonly atTo: number;
+}
+
+/** The load at a place on its stretch. */
+export function loadAt({ from, to, atFrom, atTo }: LinearLoad, at: number): number {
+  return atFrom + ((atTo - atFrom) * (at - from)) / (to - from);
 }
 
 /**
@@ -20,7 +25,10 @@ interface Load {
  * @param supports - rising; one support takes all the load there is, as no beam stands on one
  * @see three-moment equation of statics
  */
-export function linearBeamReactions(supports: readonly number[], loads: readonly Load[]): readonly number[] {
+export function linearBeamReactions(
+  supports: readonly number[],
+  loads: readonly LinearLoad[],
+): readonly number[] {
   if (supports.length === 0) return [];
   const first = supports[0]!;
   const last = supports[supports.length - 1]!;
@@ -54,7 +62,7 @@ interface Span {
 // The tridiagonal system of the inner supports, solved from the first to the last and back.
 function momentsAt(
   spans: readonly Span[],
-  ends: { readonly first: number; readonly last: number; readonly loads: readonly Load[] },
+  ends: { readonly first: number; readonly last: number; readonly loads: readonly LinearLoad[] },
 ): readonly number[] {
   const moments = [ends.first, ...spans.slice(1).map(() => 0), ends.last];
   const count = spans.length - 1;
@@ -93,19 +101,18 @@ const POINTS = [
 
 // ∫ load · factor over a stretch, the factor a polynomial of degree three at most.
 function integral(
-  loads: readonly Load[],
+  loads: readonly LinearLoad[],
   [low, high]: readonly [number, number],
   factor: (z: number) => number,
 ): number {
   let sum = 0;
-  for (const { from, to, atFrom, atTo } of loads) {
-    const a = Math.max(from, low);
-    const b = Math.min(to, high);
+  for (const load of loads) {
+    const a = Math.max(load.from, low);
+    const b = Math.min(load.to, high);
     if (b <= a) continue;
     for (const { at, weight } of POINTS) {
       const z = (a + b) / 2 + ((b - a) / 2) * at;
-      const load = atFrom + ((atTo - atFrom) * (z - from)) / (to - from);
-      sum += weight * (b - a) * load * factor(z);
+      sum += weight * (b - a) * loadAt(load, z) * factor(z);
     }
   }
   return sum;

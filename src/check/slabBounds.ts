@@ -23,6 +23,6 @@ export const DENSITY: Bounds = { input: "density of the concrete", least: 8, gre
 export const FORMWORK: Bounds = { input: "weight of the formwork", least: 0, greatest: 5, unit: "kPa" };
 
 /** Self-weight of the slab, kPa: density × thickness. */
-export function selfWeightOf({ thickness, density }: SlabLoadInput): KiloPascal {
+export function selfWeightOf({ thickness, density }: Omit<SlabLoadInput, "formwork">): KiloPascal {
   return (density * thickness) / 1000;
 }

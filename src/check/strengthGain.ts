@@ -3,21 +3,24 @@
 
 import type { Celsius, Hour, MegaPascal } from "../units.ts";
 import { decimalLogarithm, exponential, logarithm } from "./power.ts";
-import { type Answer, computed, refusalOf } from "./range.ts";
+import { type Answer, type Bounds, computed, refusalOf } from "./range.ts";
 
 /** Slow, normal and rapid cement of Eurocode 2. */
 export type CementClass = "S" | "N" | "R";
 
 const GROWTH: Readonly<Record<CementClass, number>> = { R: 0.2, N: 0.25, S: 0.38 };
 const DAYS = { input: "age at 20 °C", least: 0.25, greatest: 365, unit: "d" } as const;
-const STRENGTH = { input: "strength at 28 days", least: 5, greatest: 130, unit: "MPa" } as const;
+/** From lean to high-strength concrete: a slip of the pen is no strength. */
+export const STRENGTH: Bounds = { input: "strength at 28 days", least: 5, greatest: 130, unit: "MPa" };
 const PART = { input: "part of the strength at 28 days", least: 0.05, greatest: 1, unit: "" } as const;
 
 /** From this age on each model was fitted, days. */
 export const EUROCODE_FROM_DAYS = 3;
 export const ACI209_FROM_DAYS = 1;
 
-export const EUROCODE_GAIN_FORMULA = "f_cm(t) = f_cm·exp(s·(1 − √(28/t))), f_cm = f_ck + 8";
+/** f_cm − f_ck, MPa, of EN 1992-1-1:2004, table 3.1, from memory of it. */
+export const MEAN_OVER_CHARACTERISTIC: MegaPascal = 8;
+export const EUROCODE_GAIN_FORMULA = `f_cm(t) = f_cm·exp(s·(1 − √(28/t))), f_cm = f_ck + ${MEAN_OVER_CHARACTERISTIC}`;
 export const EUROCODE_GAIN_SOURCE =
   "EN 1992-1-1:2004, 3.1.2(6): s 0.20 R, 0.25 N, 0.38 S as quoted at acrylatex.com, expression from memory; holds from 3 days on";
 
@@ -45,15 +48,8 @@ export function eurocodeCharacteristic(
   const refusal = refusalOf([days, CHARACTERISTIC_AGE], [cylinder, STRENGTH]);
   if (refusal !== null) return refusal;
   const gain = eurocodeGain(days, cement);
-  return gain.status === "refused" ? gain : computed(gain.value * (cylinder + 8) - 8);
-}
-
-/** Tensile strength as a part of that at 28 days: β_cc up to 28 days, its power 2/3 after (3.1.2(9)). */
-export function eurocodeTensileGain(days: number, cement: CementClass): Answer<number> {
-  const refusal = refusalOf([days, DAYS]);
-  if (refusal !== null) return refusal;
-  const exponent = GROWTH[cement] * (1 - Math.sqrt(28 / days));
-  return computed(exponential(days < 28 ? exponent : (exponent * 2) / 3));
+  if (gain.status === "refused") return gain;
+  return computed(gain.value * (cylinder + MEAN_OVER_CHARACTERISTIC) - MEAN_OVER_CHARACTERISTIC);
 }
 
 /** ACI 209 for moist curing: t/(a + b·t), types I and III; from memory of it. Made for 1 day and more. */

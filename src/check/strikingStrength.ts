@@ -3,8 +3,9 @@
 import type { KiloPascal, MegaPascal, Mm } from "../units.ts";
 import { power } from "./power.ts";
 import { type Answer, computed, refusalOf } from "./range.ts";
+import { THICKNESS } from "./slabBounds.ts";
+import { STRENGTH } from "./strengthGain.ts";
 
-const STRENGTH = { input: "strength at 28 days", least: 5, greatest: 130, unit: "MPa" } as const;
 const LOAD = { input: "load at striking", least: 0.1, greatest: 100, unit: "kPa" } as const;
 const SERVICE = { input: "service load", least: 0.1, greatest: 100, unit: "kPa" } as const;
 
@@ -47,7 +48,6 @@ export const MATURITY_MARGIN_SOURCE =
   "an estimate by maturity (ASTM C1074) is over the strength required by 500 psi: NYC Building Code 3305.3.5.1.3";
 
 const SPAN = { input: "span from prop to prop", least: 1, greatest: 10_000, unit: "mm" } as const;
-const THICKNESS = { input: "slab thickness", least: 20, greatest: 2000, unit: "mm" } as const;
 
 export interface ProppedSlab {
   /** kN·m on a metre. */

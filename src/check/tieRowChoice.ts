@@ -3,7 +3,7 @@
 import type { KiloNewton, Mm } from "../units.ts";
 import { type Envelope, thrustBetween } from "./envelope.ts";
 import { type Answer, computed, refusalOf } from "./range.ts";
-import { tieRowLoads } from "./tieRows.ts";
+import { forceOf, tieRowLoads } from "./tieRows.ts";
 
 export interface TieRowGoal {
   readonly envelope: Envelope;
@@ -37,7 +37,7 @@ export function greatestOnRows(
     parts: [{ from: 0, to: surface, width }],
   });
   if (loads.status === "refused") return loads;
-  return computed(loads.value.reduce((most, { tributary, beam }) => Math.max(most, tributary, beam), 0));
+  return computed(Math.max(0, ...loads.value.map(forceOf)));
 }
 
 /**

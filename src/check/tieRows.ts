@@ -10,7 +10,7 @@
 
 import type { KiloNewton, Mm } from "../units.ts";
 import { type Envelope, pressureAt } from "./envelope.ts";
-import { linearBeamReactions } from "./linearBeam.ts";
+import { type LinearLoad, linearBeamReactions, loadAt } from "./linearBeam.ts";
 import { type Answer, computed, refusalOf } from "./range.ts";
 
 /** A piece of the strip with one width: `from` and `to` are heights above the floor. */
@@ -39,6 +39,11 @@ export interface RowLoad {
   readonly area: number;
   readonly tributary: KiloNewton;
   readonly beam: KiloNewton;
+}
+
+/** What a tie counts as carrying: the greater of its strip and its share as a support of the beam. */
+export function forceOf({ tributary, beam }: RowLoad): KiloNewton {
+  return Math.max(tributary, beam);
 }
 
 export const TIE_ROWS_FORMULA =
@@ -81,14 +86,6 @@ export function tieRowLoads(input: TieLineInput): Answer<readonly RowLoad[]> {
   );
 }
 
-/** Load along a line from one height to another, m and kN/m, straight between the two. */
-export interface LinearLoad {
-  readonly from: number;
-  readonly to: number;
-  readonly atFrom: number;
-  readonly atTo: number;
-}
-
 // Where the pressure has its knee or the surface, a piece ends: in between the load is a straight line.
 function piecesOf({ envelope, surface, parts }: TieLineInput): readonly LinearLoad[] {
   const breaks = [surface - envelope.knee, surface];
@@ -114,10 +111,6 @@ function loadBetween(loads: readonly LinearLoad[], from: number, to: number): Ki
     if (high > low) sum += ((loadAt(load, low) + loadAt(load, high)) / 2) * (high - low);
   }
   return sum;
-}
-
-function loadAt({ from, to, atFrom, atTo }: LinearLoad, at: number): number {
-  return atFrom + ((atTo - atFrom) * (at - from)) / (to - from);
 }
 
 function areaBetween(parts: readonly StripPart[], from: Mm, to: Mm): number {

@@ -1,12 +1,10 @@
 // What a project says of its concrete, for the checks: how it is placed, what it presses with, how it gains strength.
 //
-// Like the loads it is passed on unread when a project is opened and read here when something is to be checked. Without
-// a word the concrete presses with its full liquid head, for hand-set forms are filled in one go with concrete that
-// flows; a method that gives less has to be named, with everything it goes by.
+// Without a word the concrete presses with its full liquid head, for hand-set forms are filled in one go with concrete
+// that flows; a method that gives less has to be named, with everything it goes by.
 
 import {
   andThen,
-  emptyReport,
   failSaying,
   inside,
   list,
@@ -14,10 +12,8 @@ import {
   oneOf,
   type Place,
   pair,
-  top,
   truth,
 } from "../json/checker.ts";
-import type { Issue } from "../json/issue.ts";
 import { object, optional } from "../json/members.ts";
 import type { JsonObject } from "../json/value.ts";
 import type {
@@ -29,6 +25,7 @@ import type {
   MetrePerHour,
   Mm,
 } from "../units.ts";
+import { readStated, type StatedAnswer } from "./statedMember.ts";
 
 export type PressureModel = "liquid head" | "ACI 347" | "ACI 347 inch-pound" | "CIRIA 108" | "DIN 18218";
 
@@ -70,16 +67,6 @@ export interface Concrete {
   readonly strikingLoad: KiloPascal;
   readonly serviceLoad: KiloPascal | null;
 }
-
-export type ConcreteAnswer =
-  | {
-      readonly status: "ok";
-      readonly concrete: Concrete;
-      /** Members that the project leaves out. */
-      readonly defaults: readonly (keyof Concrete)[];
-      readonly warnings: readonly Issue[];
-    }
-  | { readonly status: "invalid"; readonly issues: readonly Issue[] };
 
 const MOST_READINGS = 2000;
 /** Common practice, no source: people and tools while forms come down. */
@@ -139,29 +126,19 @@ const NEEDS: Readonly<Record<PressureModel, readonly (keyof Concrete)[]>> = {
   "DIN 18218": ["rate", "consistence", "settingEnd"],
 };
 
-const checker = andThen(object("the concrete", shape), (read, place) => {
-  const missing = NEEDS[read.pressureModel].filter((name) => read[name as keyof typeof read] === null);
-  for (const name of missing) lacking(place, name, read.pressureModel);
-  return missing.length === 0 ? read : undefined;
+const checker = andThen(object("the concrete", shape), ({ extra: _extra, ...concrete }, place) => {
+  const missing = NEEDS[concrete.pressureModel].filter((name) => concrete[name] === null);
+  for (const name of missing) lacking(place, name, concrete.pressureModel);
+  return missing.length === 0 ? concrete : undefined;
 });
 
 function lacking(place: Place, name: string, model: PressureModel): void {
   failSaying(inside(place, name), `a value: "${model}" gives no pressure without it`, "nothing");
 }
 
-/** The members, in the order in which results list them. */
-const NAMES = Object.keys(shape) as readonly (keyof typeof shape)[];
+const names = Object.keys(shape) as readonly (keyof typeof shape)[];
 
 /** Reads the member `concrete` of a project. */
-export function readConcrete(given: JsonObject): ConcreteAnswer {
-  const report = emptyReport();
-  const read = checker.read(given, inside(top(report), "concrete"));
-  if (read === undefined) return { status: "invalid", issues: report.issues };
-  const { extra: _extra, ...concrete } = read;
-  return {
-    status: "ok",
-    concrete,
-    defaults: NAMES.filter((name) => !Object.hasOwn(given, name)),
-    warnings: report.warnings,
-  };
+export function readConcrete(given: JsonObject): StatedAnswer<Concrete> {
+  return readStated(given, "concrete", { checker, names });
 }

@@ -1,13 +1,10 @@
 // What a project says of the loads on its slabs, for the checks: which model, which figures, every default filled in.
-//
-// The member `loads` is passed on unread when a project is opened, so that a slip in it keeps nobody from drawing; it is
-// read here when something is to be checked.
 
-import { andThen, emptyReport, failSaying, inside, number, oneOf, top, truth } from "../json/checker.ts";
-import type { Issue } from "../json/issue.ts";
+import { andThen, failSaying, inside, number, oneOf, truth } from "../json/checker.ts";
 import { object, optional, required } from "../json/members.ts";
 import type { JsonObject } from "../json/value.ts";
 import type { KiloNewtonPerCubicMetre, KiloPascal } from "../units.ts";
+import { readStated, type StatedAnswer } from "./statedMember.ts";
 
 export type SlabModel = "EN 12812" | "ACI 347";
 
@@ -37,16 +34,6 @@ export interface Loads {
   readonly shoring: Shoring | null;
 }
 
-/** `defaults`: the members that the project leaves out. "invalid": every mistake, its path beginning with `loads`. */
-export type LoadsAnswer =
-  | {
-      readonly status: "ok";
-      readonly loads: Loads;
-      readonly defaults: readonly (keyof Loads)[];
-      readonly warnings: readonly Issue[];
-    }
-  | { readonly status: "invalid"; readonly issues: readonly Issue[] };
-
 /** Each model with the density of its own code; the one of the other would make neither's sum. */
 const DENSITY: Readonly<Record<SlabModel, KiloNewtonPerCubicMetre>> = { "EN 12812": 25, "ACI 347": 24 };
 /** Common practice, no source: light panels weigh a quarter to a half of it. */
@@ -60,7 +47,7 @@ const shoring = andThen(
     first: optional(oneOf("shores", "reshores"), "shores"),
     storeys: required(whole(1, 60)),
   }),
-  ({ shores, reshores, first, storeys }): Shoring => ({ shores, reshores, first, storeys }),
+  ({ extra: _extra, ...scheme }): Shoring => scheme,
 );
 
 const shape = {
@@ -74,40 +61,20 @@ const shape = {
 };
 
 // Reading never counts a stated load as nothing without a word.
-const checker = andThen(object("the loads", shape), (read, place) => {
-  if (!read.motorisedCarts || read.slabModel === "ACI 347") return read;
-  const expected = 'false with "EN 12812", which has no load for motorised carts, or the slabModel "ACI 347"';
-  return failSaying(inside(place, "motorisedCarts"), expected, "true");
-});
+const checker = andThen(
+  object("the loads", shape),
+  ({ extra: _extra, ...loads }, place): Loads | undefined => {
+    if (!loads.motorisedCarts || loads.slabModel === "ACI 347")
+      return { ...loads, concreteDensity: loads.concreteDensity ?? DENSITY[loads.slabModel] };
+    const expected =
+      'false with "EN 12812", which has no load for motorised carts, or the slabModel "ACI 347"';
+    return failSaying(inside(place, "motorisedCarts"), expected, "true");
+  },
+);
 
-const NAMES: readonly (keyof Loads)[] = [
-  "slabModel",
-  "concreteDensity",
-  "formworkLoad",
-  "motorisedCarts",
-  "continuity",
-  "propStrength",
-  "shoring",
-];
+const names = Object.keys(shape) as readonly (keyof typeof shape)[];
 
 /** Reads the member `loads` of a project. */
-export function readLoads(given: JsonObject): LoadsAnswer {
-  const report = emptyReport();
-  const read = checker.read(given, inside(top(report), "loads"));
-  if (read === undefined) return { status: "invalid", issues: report.issues };
-  const { slabModel, concreteDensity, formworkLoad, motorisedCarts, continuity, propStrength } = read;
-  return {
-    status: "ok",
-    loads: {
-      slabModel,
-      concreteDensity: concreteDensity ?? DENSITY[slabModel],
-      formworkLoad,
-      motorisedCarts,
-      continuity,
-      propStrength,
-      shoring: read.shoring,
-    },
-    defaults: NAMES.filter((name) => !Object.hasOwn(given, name)),
-    warnings: report.warnings,
-  };
+export function readLoads(given: JsonObject): StatedAnswer<Loads> {
+  return readStated(given, "loads", { checker, names });
 }

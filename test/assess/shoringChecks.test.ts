@@ -43,6 +43,11 @@ describe("storey over storey", () => {
     expect(byProp).toMatchObject({ status: "within", unit: "kN", where: { piece: "A/p900", room: "Bath" } });
     expect(byProp!.value).toBeCloseTo(prop, 9);
     // B35 at 2400: 68 · 3.5 / 2.4² / 1.65
+    const told = byProp!.inputs.flatMap(({ sign, value, unit }) =>
+      sign === "" ? [] : [{ sign, value, unit }],
+    );
+    expect(told).toContainEqual({ sign: "l_max", value: 3.5, unit: "m" });
+    expect(told).toContainEqual({ sign: "l", value: 2.4, unit: "m" });
     expect(byProp!.limit).toBeCloseTo((68 * 3.5) / 2.4 ** 2 / 1.65, 6);
   });
 
@@ -58,13 +63,13 @@ describe("storey over storey", () => {
   it("is not asked where the project says nothing of it", () => {
     expect(checksOf(null, 7)).toEqual([]);
     const read = readLoads({});
-    expect(read.status === "ok" && shoringRows(read.loads)).toEqual([]);
+    expect(read.status === "ok" && shoringRows(read.value)).toEqual([]);
   });
 
   it("lists its steps", () => {
     const read = readLoads({ shoring: { shores: 2, storeys: 4 } });
     if (read.status === "invalid") throw new Error("loads");
-    const rows = shoringRows(read.loads);
+    const rows = shoringRows(read.value);
     expect(rows.map(({ step }) => step)).toEqual([
       "pour 1",
       "pour 2",

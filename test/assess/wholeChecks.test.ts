@@ -2,8 +2,10 @@
 
 import { describe, expect, it } from "vitest";
 import type { CheckedEntry } from "../../src/assess/entry.ts";
+import { pointOn } from "../../src/assess/openingPlaces.ts";
 import { wholeChecks } from "../../src/assess/wholeChecks.ts";
 import type { UnitFill } from "../../src/fill/result.ts";
+import { demoKit } from "../../src/kit/demo.ts";
 import { entryOf } from "../support/assessed.ts";
 import { fillDocument, opening, projectOf } from "../support/filled.ts";
 import { roomPlan } from "../support/roomPlan.ts";
@@ -39,6 +41,18 @@ const firstFace = (fill: UnitFill, change: (face: UnitFill["faces"][number]) => 
 });
 const firstTie = (fill: UnitFill, change: object) => ({
   ties: fill.ties.map((tie, k) => (k === 0 ? { ...tie, ...change } : tie)),
+});
+
+it("finds a tie in an opening though the kit does not say how near one may stand", () => {
+  const { tieEdge: _, ...rules } = demoKit.rules;
+  const entry: CheckedEntry = { ...plain, kit: { ...plain.kit, rules } };
+  expect(faults(entry)).toEqual([]);
+  const face = plain.fill.faces.find(({ openings }) => openings.some(({ id }) => id === "n1"))!;
+  const { x, width } = face.openings.find(({ id }) => id === "n1")!;
+  const at = pointOn(face, x + width / 2);
+  const fill = { ...plain.fill, ...firstTie(plain.fill, { at, heights: [1500], faces: [face.id, face.id] }) };
+  const check = wholeChecks({ ...entry, fill }).find(({ kind }) => kind === "ties-clear");
+  expect(check).toMatchObject({ status: "over", reason: "tie 1 at 1500 mm" });
 });
 
 describe("a fault put in by hand", () => {

@@ -2,7 +2,6 @@
 
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { aci347Horizontal } from "../../src/check/aci347Horizontal.ts";
 import { aci347SlabLoad } from "../../src/check/aci347SlabLoad.ts";
 import { aci347SlabLoadPsf } from "../../src/check/aci347SlabLoadPsf.ts";
 import { aci347Striking } from "../../src/check/aci347Striking.ts";
@@ -12,10 +11,10 @@ import { en1065Strength, type PropClass } from "../../src/check/en1065Strength.t
 import { en12812Heaping } from "../../src/check/en12812Heaping.ts";
 import { en12812Horizontal } from "../../src/check/en12812Horizontal.ts";
 import { en12812SlabLoad } from "../../src/check/en12812SlabLoad.ts";
+import { gridLoadPounds } from "../../src/check/gridLoadPounds.ts";
 import { is456Striking } from "../../src/check/is456Striking.ts";
 import { propLoad } from "../../src/check/propLoad.ts";
 import type { Answer } from "../../src/check/range.ts";
-import { shoreLoadPounds } from "../../src/check/shoreLoadPounds.ts";
 import { timberBucklingPsi } from "../../src/check/timberBuckling.ts";
 import { timberStability } from "../../src/check/timberStability.ts";
 import { tributaryArea } from "../../src/check/tributaryArea.ts";
@@ -101,20 +100,6 @@ describe("a thicker slab, a heavier concrete or a heavier form", () => {
       }),
       { seed: 655 },
     );
-  });
-});
-
-describe("horizontal loads", () => {
-  it.each([
-    { why: "a long edge governs", dead: 100, edge: 10_000, load: 15 },
-    { why: "a heavy floor governs", dead: 1000, edge: 10_000, load: 20 },
-    { why: "both alike", dead: 750, edge: 10_000, load: 15 },
-  ])("ACI 347: $why", ({ dead, edge, load }) => {
-    expect(value(aci347Horizontal(dead, edge))).toBe(load);
-  });
-
-  it("EN 12812 takes the same part of any load", () => {
-    expect(value(en12812Horizontal(80)) * 40).toBe(80);
   });
 });
 
@@ -239,7 +224,7 @@ describe("outside its range a formula gives the range and no figure", () => {
         80,
       ),
     },
-    { why: "a shore spacing", ...sides((bad) => shoreLoadPounds(100, bad, 48), 1, 400) },
+    { why: "a spacing in inches", ...sides((bad) => gridLoadPounds(100, bad, 48), 0.1, 400) },
     { why: "a prop spacing", ...sides((bad) => tributaryArea(bad, 1000, "edge"), 1, 10_000) },
     { why: "a carried area", ...sides((bad) => propLoad(5, bad, 1), 0, 100) },
     { why: "a continuity", ...sides((bad) => propLoad(5, 1, bad), 1, 1.5) },
@@ -254,7 +239,6 @@ describe("outside its range a formula gives the range and no figure", () => {
     },
     { why: "a strength", ...sides((bad) => propLimit(bad, "design"), 0, 1000) },
     { why: "a vertical load", ...sides(en12812Horizontal, 0, 1e6) },
-    { why: "a floor edge", ...sides((bad) => aci347Horizontal(1, bad), 0, 1e6) },
     { why: "a slenderness", ...sides((bad) => timberBucklingPsi(500_000, bad, 1), 1, 50) },
     { why: "a kind of timber", ...sides((bad) => timberStability(200, 1600, bad), 0.8, 0.9) },
     { why: "a span in the table of IS 456", ...sides((bad) => is456Striking("slab-props", bad), 1, 30_000) },

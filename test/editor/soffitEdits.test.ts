@@ -195,9 +195,9 @@ describe("the check of a prop", () => {
       project: { name, storey },
       kit: sample.live.kit,
       fill,
-      loads: read.loads,
+      loads: read.value,
       defaults: [],
-      concrete: concrete.concrete,
+      concrete: concrete.value,
       concreteDefaults: [],
     };
     const all = assessFill(given).checks;

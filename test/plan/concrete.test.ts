@@ -29,7 +29,7 @@ const DEFAULTS = {
 describe("the concrete of a project", () => {
   it("is taken to flow where nothing is said: full liquid head, every default named", () => {
     const defaults = Object.keys(DEFAULTS);
-    expect(readConcrete({})).toEqual({ status: "ok", concrete: DEFAULTS, defaults, warnings: [] });
+    expect(readConcrete({})).toEqual({ status: "ok", value: DEFAULTS, defaults, warnings: [] });
   });
 
   it("keeps what is said, a pasted log among it", () => {
@@ -45,7 +45,7 @@ describe("the concrete of a project", () => {
       ],
     };
     const read = readConcrete(given);
-    expect(read).toMatchObject({ status: "ok", concrete: { ...DEFAULTS, ...given } });
+    expect(read).toMatchObject({ status: "ok", value: { ...DEFAULTS, ...given } });
     expect(read.status === "ok" && read.defaults).not.toContain("log");
   });
 

@@ -42,7 +42,7 @@ describe("the loads of a project", () => {
       defaults: Object.keys(DEFAULTS).filter((name) => name !== "shoring"),
     },
   ])("$why", ({ given, loads, defaults }) => {
-    expect(readLoads(given)).toEqual({ status: "ok", loads, defaults, warnings: [] });
+    expect(readLoads(given)).toEqual({ status: "ok", value: loads, defaults, warnings: [] });
   });
 
   it.each([

@@ -16,7 +16,6 @@ import {
   eurocodeAgeFor,
   eurocodeCharacteristic,
   eurocodeGain,
-  eurocodeTensileGain,
   plowmanGain,
 } from "../../src/check/strengthGain.ts";
 import {
@@ -198,11 +197,6 @@ describe("strength gain, from memory of the standards", () => {
     expect(value(eurocodeCharacteristic(25, 7, "S"))).toSatisfy(within(14.57, 0.002));
     expect(value(eurocodeCharacteristic(25, 14, "N"))).toSatisfy(within(21.75, 0.002));
     expect(eurocodeCharacteristic(25, 1, "N")).toMatchObject({ status: "refused", least: 3, greatest: 28 });
-  });
-
-  it("tensile strength gains as compressive to 28 days, and slower after", () => {
-    expect(value(eurocodeTensileGain(7, "N"))).toBe(value(eurocodeGain(7, "N")));
-    expect(value(eurocodeTensileGain(90, "N")) ** 1.5).toBeCloseTo(value(eurocodeGain(90, "N")), 9);
   });
 
   it("T41: ACI 209 gives 0.7035 and 1.0072 (type I, 7 and 28 d), 0.8009 (type III, 7 d)", () => {

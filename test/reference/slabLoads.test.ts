@@ -9,8 +9,8 @@ import { aci347SlabLoadPsf } from "../../src/check/aci347SlabLoadPsf.ts";
 import { en12812Heaping } from "../../src/check/en12812Heaping.ts";
 import { en12812Horizontal } from "../../src/check/en12812Horizontal.ts";
 import { en12812SlabLoad } from "../../src/check/en12812SlabLoad.ts";
+import { gridLoadPounds } from "../../src/check/gridLoadPounds.ts";
 import { CONTINUITY, propLoad } from "../../src/check/propLoad.ts";
-import { shoreLoadPounds } from "../../src/check/shoreLoadPounds.ts";
 import { type GridPlace, tributaryArea } from "../../src/check/tributaryArea.ts";
 import { value } from "../support/answers.ts";
 import { within } from "../support/tolerance.ts";
@@ -49,7 +49,7 @@ describe("inch-pound loads, ACI 347", () => {
     { id: "T02", source: LECTURE_9, along: 56, across: 48, pounds: 3369.33, kN: 14.99 },
     { id: "T03", source: LECTURE_9, along: 16, across: 48, pounds: 962.67, kN: null },
   ])("$id: $pounds lb on one support at 180.5 psf ($source)", ({ along, across, pounds, kN }) => {
-    const load = value(shoreLoadPounds(180.5, along, across));
+    const load = value(gridLoadPounds(180.5, along, across));
     expect(load).toSatisfy(within(pounds, 0.001));
     if (kN !== null) expect(load * KN_PER_POUND).toSatisfy(within(kN, 0.001));
   });

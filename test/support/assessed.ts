@@ -23,9 +23,9 @@ export function assessed({ project, fill, kit = demoKit }: Filled): CheckDocumen
     project,
     kit,
     fill,
-    loads: loads.loads,
+    loads: loads.value,
     defaults: loads.defaults,
-    concrete: concrete.concrete,
+    concrete: concrete.value,
     concreteDefaults: concrete.defaults,
   });
 }
@@ -39,8 +39,8 @@ export function entryOf({ project, fill, kit = demoKit }: Filled): CheckedEntry 
     fill: unit!,
     storey: unit!.storey ?? project.storey,
     kit,
-    loads: loads.loads,
-    concrete: concrete.concrete,
+    loads: loads.value,
+    concrete: concrete.value,
   };
 }
 

@@ -42,9 +42,9 @@ export async function runCheck(
     project,
     kit,
     fill,
-    loads: read.loads,
+    loads: read.value,
     defaults: read.defaults,
-    concrete: concrete.concrete,
+    concrete: concrete.value,
     concreteDefaults: concrete.defaults,
   });
   const fillErrors = fill.units

@@ -21,7 +21,7 @@ export function propCheckOf(document: PlanDocument, live: LiveFill, prop: string
   const { storey } = document;
   const { kit } = live;
   const fill = { ...live.fill, pours: [] };
-  const checks = propChecks({ name: fill.unit, fill, storey, kit, loads: read.loads });
+  const checks = propChecks({ name: fill.unit, fill, storey, kit, loads: read.value });
   const check = checks.find(({ where }) => where.piece === prop) ?? null;
   return { check, reason: check === null ? null : reasonOf(check, { slab: storey.slab, kit }) };
 }

@@ -25,7 +25,7 @@ export interface PropSource {
 export function checksOfProps({ project, kit, fill, info }: PropSource): ReadonlyMap<string, Check> {
   const read = readLoads(project.loads);
   if (read.status !== "ok") return new Map();
-  const entry = { name: fill.unit, fill, storey: info.storey, kit, loads: read.loads };
+  const entry = { name: fill.unit, fill, storey: info.storey, kit, loads: read.value };
   return new Map(propChecks(entry).map((check) => [check.where.piece ?? "", check]));
 }
 

@@ -1,16 +1,17 @@
-// What does one tie carry, and how far apart may ties be? Inch-pound: psf, inches, pounds, pounds per foot.
+// What does one tie or shore of a regular grid carry, and how far apart may ties be? Inch-pound: psf, inches, pounds,
+// pounds per foot.
 
 import { type Answer, computed, refusalOf } from "./range.ts";
 
 const SQUARE_INCHES_PER_SQUARE_FOOT = 144;
 const INCHES_PER_FOOT = 12;
 const PRESSURE = { input: "pressure", least: 0, greatest: 10_000, unit: "psf" } as const;
-const SPACING = { input: "tie spacing", least: 0.1, greatest: 400, unit: "in" } as const;
+const SPACING = { input: "spacing", least: 0.1, greatest: 400, unit: "in" } as const;
 const LINE = { input: "load on the member", least: 1, greatest: 100_000, unit: "lb/ft" } as const;
 const STRENGTH = { input: "strength of the tie", least: 1, greatest: 1e6, unit: "lb" } as const;
 
-/** Load of an inner tie, lb. 0 to 10 000 psf, each spacing 0.1 to 400 in, otherwise refused. */
-export function tieLoadPounds(pressurePsf: number, alongInches: number, upInches: number): Answer<number> {
+/** Load of an inner tie or shore, lb: psf × spacing × spacing. 0 to 10 000 psf, each spacing 0.1 to 400 in, otherwise refused. */
+export function gridLoadPounds(pressurePsf: number, alongInches: number, upInches: number): Answer<number> {
   const refusal = refusalOf([pressurePsf, PRESSURE], [alongInches, SPACING], [upInches, SPACING]);
   return refusal ?? computed((pressurePsf * alongInches * upInches) / SQUARE_INCHES_PER_SQUARE_FOOT);
 }
