@@ -75,7 +75,7 @@ function facing(ring: Ring, turn: 1 | -1): Ring {
 function openingHoles({ outline, openings }: SoffitField, taken: readonly Ring[]): readonly Ring[] {
   const holes: Ring[] = [];
   const box = ringBox(outline);
-  for (const { ring } of openings.filter((opening) => overlaps(ringBox(opening.ring), box)))
+  for (const ring of openings.filter((opening) => overlaps(ringBox(opening), box)))
     holes.push(...cellsInBoth(outline, ring, [...taken, ...holes]).map(cellRing));
   return holes;
 }

@@ -28,7 +28,7 @@ export interface SoffitField {
   readonly frame: LocalFrame;
   readonly outline: Ring;
   readonly columns: readonly Ring[];
-  readonly openings: readonly { readonly id: string; readonly ring: Ring }[];
+  readonly openings: readonly Ring[];
   readonly legs: readonly Leg[];
   readonly faces: readonly FaceDraft[];
   /** Floor to soffit, mm. */

@@ -4,6 +4,7 @@
 //    │corner│ straight │mitre/            straight: a rectangle; where no corner piece stands it is cut to the mitre
 //    ├──────┴──────────┴───⟋  soffit      outside corner piece: the depth × depth square past the corner
 
+import { lineThrough } from "../../geom/line.ts";
 import type { Point } from "../../geom/point.ts";
 import type { Ring } from "../../geom/ring.ts";
 import { connectorDepth } from "../../kit/connectors.ts";
@@ -77,9 +78,8 @@ export function legsAlong(
 }
 
 function sideOf(draft: FaceDraft, from: Point, to: Point, kit: Kit): Side {
-  const [du, dv] = [to[0] - from[0], to[1] - from[1]];
-  const length = du === 0 ? Math.abs(dv) : dv === 0 ? Math.abs(du) : Math.sqrt(du * du + dv * dv);
-  const e: Point = length === 0 ? [0, 0] : [du / length, dv / length];
+  const line = isAt(from, to) ? null : lineThrough(from, to);
+  const e: Point = line === null ? [0, 0] : [line.ux, line.uy];
   const { crown } = draft.profile;
   const depth = crown === null ? 0 : (connectorDepth(kit, crown.height) ?? 0);
   // Adding nothing to −0 makes it 0.

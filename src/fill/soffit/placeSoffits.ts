@@ -11,7 +11,7 @@ import { balconiesOf } from "./balconies.ts";
 import { buildSoffit } from "./buildSoffit.ts";
 import { chainPoints, straightened } from "./chain.ts";
 import { closingEnds } from "./closing.ts";
-import type { SoffitContext } from "./field.ts";
+import type { SoffitContext, SoffitField } from "./field.ts";
 import { type FaceChain, legsAlong } from "./legs.ts";
 import { frameOf, type LocalFrame } from "./localFrame.ts";
 import { checkOverlaps, soundOutlines } from "./outlineChecks.ts";
@@ -35,8 +35,14 @@ export function placeSoffits(input: SoffitsInput): readonly Soffit[] {
     isClosed,
     points: straightened(chainPoints(drafts, isClosed, input.drafts).map(frame.toLocal), isClosed),
   });
-  const legsOf = (chains: readonly FaceChain[], frame: LocalFrame) =>
-    chains.flatMap((chain) => legsAlong(chain, { corners: input.corners, kit: input.kit, frame }));
+  const common = (faces: readonly FaceDraft[], chains: readonly FaceChain[], frame: LocalFrame) => ({
+    frame,
+    faces,
+    openings: openings.map(({ outline }) => outline.map(frame.toLocal)),
+    legs: chains.flatMap((chain) => legsAlong(chain, { corners: input.corners, kit: input.kit, frame })),
+    height: faces[0]?.profile.height ?? input.clearHeight,
+    closing: closingEnds(faces, frame),
+  });
   for (const room of input.outline.rooms) {
     const ring = rings.get(room.ring);
     if (room.kind === "open" || ring === undefined) continue;
@@ -46,24 +52,15 @@ export function placeSoffits(input: SoffitsInput): readonly Soffit[] {
       const drafts = rings.get(index);
       return drafts === undefined ? [] : [chainOf(drafts, true, frame)];
     });
-    soffits.push(
-      buildSoffit(
-        {
-          room: room.name,
-          isSlab: false,
-          frame,
-          outline: outer.points,
-          columns: inner.map(({ points }) => points),
-          openings: openings.map(({ id, outline }) => ({ id, ring: outline.map(frame.toLocal) })),
-          legs: legsOf([outer, ...inner], frame),
-          faces: ring,
-          height: ring[0]!.profile.height,
-          forced: room.soffitAlong,
-          closing: closingEnds(ring, frame),
-        },
-        input,
-      ),
-    );
+    const field: SoffitField = {
+      ...common(ring, [outer, ...inner], frame),
+      room: room.name,
+      isSlab: false,
+      outline: outer.points,
+      columns: inner.map(({ points }) => points),
+      forced: room.soffitAlong,
+    };
+    soffits.push(buildSoffit(field, input));
   }
   checkOverlaps(slabs, roomRings(input, rings), input.log);
   for (const { slab, chains } of balconiesOf(slabs, input.drafts)) {
@@ -71,27 +68,19 @@ export function placeSoffits(input: SoffitsInput): readonly Soffit[] {
     const along = chains.map((drafts) => chainOf(drafts, false, frame));
     const faces = chains.flat();
     if (faces.length === 0) reportOffWall(slab, input);
-    soffits.push(
-      buildSoffit(
-        {
-          room: slab.id,
-          isSlab: true,
-          frame,
-          outline: snapped(
-            straightened(slab.outline.map(frame.toLocal), true),
-            along.flatMap(({ points }) => points),
-          ),
-          columns: [],
-          openings: openings.map(({ id, outline }) => ({ id, ring: outline.map(frame.toLocal) })),
-          legs: legsOf(along, frame),
-          faces,
-          height: faces[0]?.profile.height ?? input.clearHeight,
-          forced: null,
-          closing: closingEnds(faces, frame),
-        },
-        input,
+    const drawn = straightened(slab.outline.map(frame.toLocal), true);
+    const field: SoffitField = {
+      ...common(faces, along, frame),
+      room: slab.id,
+      isSlab: true,
+      outline: snapped(
+        drawn,
+        along.flatMap(({ points }) => points),
       ),
-    );
+      columns: [],
+      forced: null,
+    };
+    soffits.push(buildSoffit(field, input));
   }
   checkPitchRule(input, soffits);
   return soffits;

@@ -39,7 +39,7 @@ export function checkSoffit(
       { room },
     );
   }
-  const openings = field.openings.map(({ ring }) => ring.map(field.frame.toPlan));
+  const openings = field.openings.map((ring) => ring.map(field.frame.toPlan));
   const near = props.filter(({ at }) => openings.some((ring) => isNear(at, ring)));
   if (near.length > 0) {
     log.add(
