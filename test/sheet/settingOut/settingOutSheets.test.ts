@@ -104,6 +104,24 @@ describe("the sheets of any plan", () => {
     expect(texts([page!])).toContain("1:20");
   });
 
+  it("are made however far off a stray wall is drawn, with its reading", () => {
+    const project = sampleProject("one-room");
+    // The farthest place that a project file may hold.
+    const stray = {
+      ...project.units[0]!.walls[0]!,
+      id: "stray",
+      from: [9_995_000, 1e7],
+      to: [1e7, 1e7],
+    } as const;
+    const unit: Unit = { ...project.units[0]!, walls: [...project.units[0]!.walls, stray] };
+    for (const paper of PAPERS) {
+      const sheets = sheetsOf({ ...project, units: [unit] }, unit, fillOne(unit), { paper });
+      judge(sheets);
+      // The concrete of the room begins 50 before the origin.
+      expect(texts(sheets)).toContain("10 000 050");
+    }
+  });
+
   it("of mirrored pours are drawn in their own hand and say so", () => {
     const project = sampleProject("two-bedroom");
     const [unit, fill] = [project.units[0]!, filled(project).units[0]!];
