@@ -1,6 +1,7 @@
 // What a person reads on the screen after the checks: the counts, what is over, what was not checked, and the cautions.
 
 import type { Check, CheckDocument } from "../assess/checkDocument.ts";
+import { counted } from "../fill/problems.ts";
 import { roundSignificant, roundTo } from "../units.ts";
 
 /** More lines of one sort than this say no more on a screen; the result has them all. */
@@ -18,7 +19,7 @@ export function checkSummary(document: CheckDocument, fillErrors: number): strin
     ...mostUsed(checks),
     ...shortened(over.map((check) => `Over the stated limit: ${placeText(check)}: ${overText(check)}.`)),
     ...shortened(openLines(open)),
-    ...(fillErrors > 0 ? [`The fill has ${plural(fillErrors, "error")}; "fill" lists them.`] : []),
+    ...(fillErrors > 0 ? [`The fill has ${counted(fillErrors, "error")}; "fill" lists them.`] : []),
     "The checks take for granted:",
     ...assumptions.map((sentence) => `  - ${sentence}`),
     "With every result:",
@@ -31,7 +32,7 @@ function countText({ checks, totals }: CheckDocument): string {
   if (checks.length === 0) return "nothing to check: the fill has no walls and no props.";
   const others = totals.notApplicable === 0 ? "" : `, ${totals.notApplicable} with nothing to check`;
   return (
-    `${plural(checks.length, "check")}: ${totals.within} within the stated limit, ${totals.over} over, ` +
+    `${counted(checks.length, "check")}: ${totals.within} within the stated limit, ${totals.over} over, ` +
     `${totals.notChecked} not checked${others}.`
   );
 }
@@ -102,8 +103,8 @@ function figuresText({ value, limit, utilisation, unit }: Check): string {
 }
 
 function placeText({ where }: Check): string {
-  const at = where.at === null ? "" : ` at (${where.at.map((each) => roundTo(each, 1)).join(", ")})`;
-  const height = where.z === undefined ? "" : `, ${roundTo(where.z, 1)} up`;
+  const at = where.at === null ? "" : ` at (${where.at.map((each) => roundTo(each, 1)).join(", ")}) mm`;
+  const height = where.z === undefined ? "" : `, ${roundTo(where.z, 1)} mm up`;
   const words = [
     where.room === "" ? "" : `room ${where.room}`,
     where.opening === undefined ? "" : `opening ${where.opening}`,
@@ -117,5 +118,3 @@ function shortened(lines: readonly string[]): readonly string[] {
   const more = lines.length - MOST_LINES;
   return more > 0 ? [...lines.slice(0, MOST_LINES), `… and ${more} more, all of them in the result.`] : lines;
 }
-
-const plural = (count: number, noun: string) => `${count} ${noun}${count === 1 ? "" : "s"}`;

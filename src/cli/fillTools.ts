@@ -6,6 +6,7 @@ import type { Project } from "../plan/project.ts";
 import type { SheetFields } from "../sheet/info.ts";
 import type { Sheet } from "../sheet/mark.ts";
 import type { FontFiles } from "../sheet/pdf/write.ts";
+import type { MadeFill } from "../sheet/sheetSet.ts";
 import type { Table } from "../sheet/tables.ts";
 import type { InputTools } from "./inputs.ts";
 
@@ -17,13 +18,6 @@ export interface PrintedSet {
   readonly sheets: readonly Sheet[];
 }
 
-/** A fill and what it was made from. */
-export interface Made {
-  readonly fill: FillDocument;
-  readonly project: Project;
-  readonly kit: Kit;
-}
-
 export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
   /** @param seconds - when to stop; null: when the work allowed is done */
@@ -31,6 +25,6 @@ export interface FillTools extends InputTools {
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
   /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */
-  readonly tables: (made: Made) => readonly Table[];
-  readonly sheets: (made: Made, fields?: SheetFields) => Promise<readonly PrintedSet[]>;
+  readonly tables: (made: MadeFill) => readonly Table[];
+  readonly sheets: (made: MadeFill, fields?: SheetFields) => Promise<readonly PrintedSet[]>;
 }

@@ -12,7 +12,8 @@ export function setSummary({ set }: Pick<FillDocument, "set">, currency: string 
   const { parts } = set;
   const amount = (value: number) => `${roundTo(value, 2).toFixed(2)}${unit}`;
   const lines = [
-    `Set for every pour: ${amount(set.cost)} (panels ${amount(parts.set)}, handling ${amount(parts.handling)}, ` +
+    `Set for every pour${unit === "" ? ", in prices of the kit, which states no currency" : ""}: ` +
+      `${amount(set.cost)} (panels ${amount(parts.set)}, handling ${amount(parts.handling)}, ` +
       `closures ${amount(parts.closures)}, sizes ${amount(parts.distinctSizes)}).`,
     claimOf(set, amount),
     set.status === "infeasible" ? missingText(set) : savedText(set, amount),

@@ -48,7 +48,7 @@ function place(where: Problem["where"]): readonly string[] {
   if (where.face !== undefined) parts.push(`face ${where.face}`);
   if (where.opening !== undefined) parts.push(`opening ${where.opening}`);
   if (where.x !== undefined) parts.push(`at ${roundTo(where.x, 3)} mm along it`);
-  if (where.at !== undefined) parts.push(`at (${where.at.map((value) => roundTo(value, 3)).join(", ")})`);
+  if (where.at !== undefined) parts.push(`at (${where.at.map((value) => roundTo(value, 3)).join(", ")}) mm`);
   if (where.code !== undefined) parts.push(`piece ${where.code}`);
   return parts;
 }

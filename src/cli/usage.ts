@@ -41,7 +41,7 @@ const CHECK: CommandUsage = {
   name: "check",
   operands: ["PROJECT"],
   options: [{ name: "json", value: "FILE", meaning: "write the checks here instead of to standard output" }],
-  purpose: "fill every unit and check every prop under its slab against a stated limit, as JSON",
+  purpose: "fill every unit and check panels, ties, props, lifts and striking against stated limits, as JSON",
   isBuilt: true,
 };
 

@@ -73,11 +73,12 @@ function placeOne(
   const dx = wall.to[0] - wall.from[0];
   const dy = wall.to[1] - wall.from[1];
   const length = Math.sqrt(dx * dx + dy * dy);
-  const over = Math.max(opening.at + opening.width - length, -opening.at);
+  const [before, beyond] = [-opening.at, opening.at + opening.width - length];
+  const over = Math.max(before, beyond);
   if (over > SLACK) {
     const message =
-      `Opening ${opening.id} reaches ${lengthText(over)} mm beyond the end of wall ${wall.id}, which is ` +
-      `${lengthText(length)} mm long: move it along the wall or make it narrower. It is left out of the fill.`;
+      `Opening ${opening.id} reaches ${lengthText(over)} mm beyond the ${before > beyond ? "start" : "end"} of wall ` +
+      `${wall.id}, which is ${lengthText(length)} mm long: move it along the wall or make it narrower. It is left out of the fill.`;
     log.add("error", "opening-outside-wall", message, where);
     return null;
   }

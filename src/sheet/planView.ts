@@ -11,7 +11,7 @@ import { ringsOf } from "./faceRing.ts";
 import type { Mark, Point } from "./mark.ts";
 
 /** Scales of plans, the largest first. @see ISO 5455, with the 1:25 and 1:75 of building drawings */
-const PLAN_SCALES: readonly number[] = [20, 25, 50, 75, 100, 200, 500, 1000, 2000, 5000, 10_000];
+export const PLAN_SCALES: readonly number[] = [20, 25, 50, 75, 100, 200, 500, 1000, 2000, 5000, 10_000];
 
 export interface PlanView {
   /** Millimetres of building to one of paper. */

@@ -88,8 +88,13 @@ export const SENTENCES: readonly Sentence[] = [
   },
   {
     en: "Opening {opening} reaches {over} mm beyond the end of wall {wall}, which is {length} mm long: move it along the wall or make it narrower. It is left out of the fill.",
-    es: "El vano {opening} pasa {over} mm del extremo del muro {wall}, que mide {length} mm: muévalo por el muro o hágalo más angosto. No se llena.",
-    pt: "O vão {opening} passa {over} mm da ponta da parede {wall}, que mede {length} mm: mova-o pela parede ou deixe-o mais estreito. Não é preenchido.",
+    es: "El vano {opening} pasa {over} mm del final del muro {wall}, que mide {length} mm: muévalo por el muro o hágalo más angosto. No se llena.",
+    pt: "O vão {opening} passa {over} mm do fim da parede {wall}, que mede {length} mm: mova-o pela parede ou deixe-o mais estreito. Não é preenchido.",
+  },
+  {
+    en: "Opening {opening} reaches {over} mm beyond the start of wall {wall}, which is {length} mm long: move it along the wall or make it narrower. It is left out of the fill.",
+    es: "El vano {opening} empieza {over} mm antes del comienzo del muro {wall}, que mide {length} mm: muévalo por el muro o hágalo más angosto. No se llena.",
+    pt: "O vão {opening} começa {over} mm antes do início da parede {wall}, que mede {length} mm: mova-o pela parede ou deixe-o mais estreito. Não é preenchido.",
   },
   {
     en: "Opening {opening} in wall {wall} runs into a corner or a joining wall on the wall's left side: move it along the wall. It is left out of the fill.",

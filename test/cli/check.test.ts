@@ -54,7 +54,7 @@ describe("check", () => {
         "continuity 1 (default), permissible strength of props (default).",
       "Concrete: liquid head (default), 25 kN/m³ (default), permissible strength of ties and panels (default), " +
         "lowest tie takes the whole gap under it (default).",
-      "Most used, prop-load: unit A, room Bath, Prop2000-3500 at (1000, 1000): 8.28 kN of 25.0421 kN (33.1 %).",
+      "Most used, prop-load: unit A, room Bath, Prop2000-3500 at (1000, 1000) mm: 8.28 kN of 25.0421 kN (33.1 %).",
     ]);
     for (const caution of CAUTIONS) expect(lines).toContain(`  - ${caution}`);
     expect(err).toMatch(/clear height of its room.*conservative side/);
@@ -65,7 +65,7 @@ describe("check", () => {
     expect(ran.code).toBe(1);
     // 23 kPa · 1.44 m² · 1.5 = 49.68 kN
     expect(ran.err).toContain(
-      "Over the stated limit: unit A, room Bath, Prop2000-3500 at (1000, 1000): prop-load 49.68 kN of 25.0421 kN (198.4 %).",
+      "Over the stated limit: unit A, room Bath, Prop2000-3500 at (1000, 1000) mm: prop-load 49.68 kN of 25.0421 kN (198.4 %).",
     );
     expect(JSON.parse(ran.out).totals).toMatchObject({ within: 1, over: 1 });
   });
@@ -74,7 +74,7 @@ describe("check", () => {
     const ran = await run("check a.json", { props: [{ ...PROPS[0]!, code: "other" }] });
     expect(ran.code).toBe(0);
     expect(ran.err).toContain(
-      "Not checked: unit A, room Bath, other at (1000, 1000): the kit has no prop other.",
+      "Not checked: unit A, room Bath, other at (1000, 1000) mm: the kit has no prop other.",
     );
   });
 
@@ -137,7 +137,7 @@ describe("check", () => {
     const { err } = await run("check a.json", { props });
     expect(err.match(/^Not checked/gm)).toHaveLength(1);
     expect(err).toContain(
-      "Not checked: 25 of prop-load, most at unit A, room Bath, other at (1000, 1000), 8.28 kN: ",
+      "Not checked: 25 of prop-load, most at unit A, room Bath, other at (1000, 1000) mm, 8.28 kN: ",
     );
   });
 

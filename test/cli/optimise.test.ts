@@ -40,6 +40,16 @@ describe("optimise", () => {
     );
   });
 
+  it("says that amounts are prices of the kit where that states no currency", async () => {
+    const text = JSON.stringify(project);
+    expect(text).toContain('"currency":"EUR",');
+    const file: object = JSON.parse(text.replace('"currency":"EUR",', ""));
+    const { err } = await run("optimise a.json", file);
+    expect(err).toMatch(
+      /Set for every pour, in prices of the kit, which states no currency: 1410\.00 \(panels /,
+    );
+  });
+
   it("ends with 1 where no plan has pieces enough, and names them", async () => {
     const { code, out, err } = await run("optimise a.json", { ...project, stock: {}, buy: false });
     expect(code).toBe(1);

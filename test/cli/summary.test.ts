@@ -35,7 +35,7 @@ it.each<{ where: Problem["where"]; place: string }>([
   { where: { face: "A/f3", x: 1250 }, place: "unit A, face A/f3, at 1250 mm along it" },
   { where: { room: "Kitchen" }, place: "unit A, room Kitchen" },
   { where: { wall: "w1", opening: "d1" }, place: "unit A, wall w1, opening d1" },
-  { where: { at: [10.12345, -0.0001] }, place: "unit A, at (10.123, 0)" },
+  { where: { at: [10.12345, -0.0001] }, place: "unit A, at (10.123, 0) mm" },
   { where: { code: "P600" }, place: "unit A, piece P600" },
 ])("names the place: $place", ({ where, place }) => {
   const summary = fillSummary(

@@ -3,6 +3,7 @@
 
 import { describe, expect, it } from "vitest";
 import type { FilledFace, UnitFill } from "../../src/fill/result.ts";
+import { problemText } from "../../src/sheet/problemText.ts";
 import { type FillCase, holdCase } from "../support/fillCase.ts";
 import { opening } from "../support/filled.ts";
 import { faceAt } from "../support/runs.ts";
@@ -157,14 +158,47 @@ describe("windows", () => {
 });
 
 describe("openings that have no place", () => {
-  it.each<FillCase>([
+  it.each([
     {
-      why: "beyond the end of the wall",
+      why: "past the end: 2500 + 900 − 3000",
+      at: 2500,
+      width: 900,
+      over: 400,
+      end: "end",
+      es: "pasa 400 mm del final",
+    },
+    {
+      why: "before the start",
+      at: -50,
+      width: 900,
+      over: 50,
+      end: "start",
+      es: "empieza 50 mm antes del comienzo",
+    },
+    {
+      why: "past both ends, by more at the end",
+      at: -50,
+      width: 3150,
+      over: 100,
+      end: "end",
+      es: "pasa 100 mm del final",
+    },
+  ])("are told by the end of the wall they pass: $why", ({ at, width, over, end, es }) => {
+    const fill = holdCase({
+      why: "",
       walls: WALL,
-      openings: [opening("d", "w1", [2500, 900, 0, 2100])],
+      openings: [opening("d", "w1", [at, width, 0, 2100])],
       runs: [[100, -50, PLAIN]],
       problems: ["opening-outside-wall"],
-    },
+    });
+    const { message } = fill.problems.find(({ kind }) => kind === "opening-outside-wall")!;
+    expect(message).toContain(
+      `Opening d reaches ${over} mm beyond the ${end} of wall w1, which is 3000 mm long:`,
+    );
+    expect(problemText(message, "es")).toContain(`${es} del muro w1, que mide 3000 mm:`);
+  });
+
+  it.each<FillCase>([
     {
       // The first stays: 500 = one panel, 3000 - 1400 = 1600 = 2 · 600 + 400.
       why: "overlapping: the one that begins first stays",

@@ -66,3 +66,10 @@ export function timesDrawn(sheets: readonly Sheet[]): ReadonlyMap<string, number
   }
   return times;
 }
+
+/** What an SVG says beside the tags and entities that its writer makes: nothing in it may look like one. */
+export function besideMarkup(svg: string): string {
+  return svg
+    .replace(/<\/?(svg|title|desc|rect|path|circle|g|text)( [a-zA-Z-]+="[^"<>]*")*\/?>/g, "")
+    .replace(/&(amp|lt|gt|quot|#39);/g, "");
+}

@@ -10,7 +10,8 @@ import { readLoads } from "../../plan/loads.ts";
 import { checkSummary } from "../checkSummary.ts";
 import type { FillTools } from "../fillTools.ts";
 import { type ExitCode, faultList, readInputs, stop, warningList } from "../inputs.ts";
-import type { Io, WriteOutcome } from "../io.ts";
+import type { Io } from "../io.ts";
+import { errorCount, placeFault, resultPath, writeResult } from "./made.ts";
 
 export interface CheckRequest {
   /** "-" = standard input. */
@@ -34,8 +35,8 @@ export async function runCheck(
     const issues = [read, concrete].flatMap((each) => (each.status === "invalid" ? each.issues : []));
     return stop(io, faultList(path, "checked", issues.map(formatIssue)));
   }
-  if (json !== null && json !== "-" && path !== "-" && io.resolve(json) === io.resolve(path))
-    return stop(io, `Cannot write ${json}: it is the project being read.\n`);
+  const fault = placeFault(resultPath(json), path, io, "--json");
+  if (fault !== null) return stop(io, fault);
 
   const fill = await tools.fill(project, kit);
   const checked = assessFill({
@@ -47,16 +48,10 @@ export async function runCheck(
     concrete: concrete.value,
     concreteDefaults: concrete.defaults,
   });
-  const fillErrors = fill.units
-    .flatMap((unit) => unit.problems)
-    .filter(({ severity }) => severity === "error").length;
-  const written = await write(writeCheckDocument(checked), json, io);
+  const fillErrors = errorCount(fill);
+  const written = await writeResult(writeCheckDocument(checked), json, io);
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
   const all = [...warnings, ...[...read.warnings, ...concrete.warnings].map(formatIssue)];
   await io.err(warningList(all) + checkSummary(checked, fillErrors));
   return checked.totals.over > 0 || fillErrors > 0 ? 1 : 0;
-}
-
-function write(text: string, json: string | null, io: Io): Promise<WriteOutcome> {
-  return json === null || json === "-" ? io.out(text) : io.write([{ path: json, content: text }], null);
 }

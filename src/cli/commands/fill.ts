@@ -3,13 +3,14 @@
 // Everything is made in memory before the first byte is written, so an error on the way leaves nothing behind.
 
 import { writeFillDocument } from "../../fill/writeFill.ts";
+import type { MadeFill } from "../../sheet/sheetSet.ts";
 import { sheetToSvg } from "../../sheet/svg.ts";
 import { fileNames } from "../fileNames.ts";
-import type { FillTools, Made } from "../fillTools.ts";
+import type { FillTools } from "../fillTools.ts";
 import { type ExitCode, stop } from "../inputs.ts";
-import type { Io, OutputFile, WriteOutcome } from "../io.ts";
+import type { Io, OutputFile } from "../io.ts";
 import { fillSummary } from "../summary.ts";
-import { isFaulty, placed, readAndFill } from "./made.ts";
+import { errorCount, placeFault, readAndFill, resultPath, writeResult } from "./made.ts";
 
 export interface FillRequest {
   /** "-" = standard input. */
@@ -20,55 +21,42 @@ export interface FillRequest {
 }
 
 /** Runs the command. Writes nothing but messages unless the whole result could be made. */
-export async function runFill(request: FillRequest, io: Io, tools: FillTools): Promise<ExitCode> {
-  const made = await readAndFill(request.project, io, tools);
+export async function runFill(
+  { project, out, json }: FillRequest,
+  io: Io,
+  tools: FillTools,
+): Promise<ExitCode> {
+  const made = await readAndFill(project, io, tools);
   if (made.status === "failed") return stop(io, made.message);
   const { fill, warnings } = made.value;
-  const json = writeFillDocument(fill);
-  const sheets = request.out === null ? [] : await printed(made.value, tools);
-  const outputs = placed(outputFiles(request, json, sheets, io), request.project, io, "--out and --json");
-  if (outputs.status === "failed") return stop(io, outputs.message);
+  const text = writeFillDocument(fill);
+  const files = out === null ? [] : await printed(made.value, out, io, tools);
+  const paths = [...files.map(({ path }) => path), ...resultPath(json)];
+  const fault = placeFault(paths, project, io, "--out and --json");
+  if (fault !== null) return stop(io, fault);
 
   const summary = warnings + fillSummary(fill);
-  const written = await write(outputs.value, request, json, io);
+  const written = await writeResult(text, json, io, { files, folder: out });
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
   await io.err(summary);
-  return isFaulty(made.value) ? 1 : 0;
+  return errorCount(fill) > 0 ? 1 : 0;
 }
 
-/** The files of `--out`, named but not yet placed in their folder. */
-async function printed(made: Made, tools: FillTools): Promise<readonly OutputFile[]> {
+/** The files of `--out`, in its folder. */
+async function printed(
+  made: MadeFill,
+  out: string,
+  io: Io,
+  tools: FillTools,
+): Promise<readonly OutputFile[]> {
   const sheets = (await tools.sheets(made)).flatMap((set) => set.sheets);
   const names = fileNames(
     sheets.map((sheet) => sheet.name),
     ".svg",
   );
-  return [
+  const files = [
     ...tools.tables(made).map(({ name, text }) => ({ path: name, content: text })),
     ...sheets.map((sheet, index) => ({ path: names[index]!, content: sheetToSvg(sheet) })),
   ];
-}
-
-/** Every file with its full place. */
-function outputFiles(
-  { out, json }: FillRequest,
-  text: string,
-  printedFiles: readonly OutputFile[],
-  io: Io,
-): readonly OutputFile[] {
-  return [
-    ...printedFiles.map((file) => ({ ...file, path: io.join(out ?? "", file.path) })),
-    ...(json === null || json === "-" ? [] : [{ path: json, content: text }]),
-  ];
-}
-
-async function write(
-  files: readonly OutputFile[],
-  { out, json }: FillRequest,
-  text: string,
-  io: Io,
-): Promise<WriteOutcome> {
-  const written = await io.write(files, out);
-  if (written.status === "failed") return written;
-  return json === null || json === "-" ? io.out(text) : written;
+  return files.map((file) => ({ ...file, path: io.join(out, file.path) }));
 }

@@ -6,7 +6,7 @@ import { type ExitCode, readInputs, stop, warningList } from "../inputs.ts";
 import type { Io } from "../io.ts";
 import { setSummary } from "../setSummary.ts";
 import { fillSummary } from "../summary.ts";
-import { isFaulty, placed } from "./made.ts";
+import { errorCount, placeFault, resultPath, writeResult } from "./made.ts";
 
 export interface OptimiseRequest {
   /** "-" = standard input. */
@@ -26,14 +26,12 @@ export async function runOptimise(
   const inputs = await readInputs(path, "optimised", io, tools);
   if (inputs.status === "failed") return stop(io, inputs.message);
   const { project, kit, warnings } = inputs.value;
-  const isToFile = json !== null && json !== "-";
-  const outputs = placed(isToFile ? [{ path: json, content: "" }] : [], path, io, "--json");
-  if (outputs.status === "failed") return stop(io, outputs.message);
+  const fault = placeFault(resultPath(json), path, io, "--json");
+  if (fault !== null) return stop(io, fault);
 
   const fill = await tools.optimise(project, kit, seconds);
-  const content = writeFillDocument(fill);
-  const written = isToFile ? await io.write([{ path: json, content }], null) : await io.out(content);
+  const written = await writeResult(writeFillDocument(fill), json, io);
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
   await io.err(warningList(warnings) + fillSummary(fill) + setSummary(fill, kit.currency));
-  return isFaulty({ fill }) || fill.set?.status === "infeasible" ? 1 : 0;
+  return errorCount(fill) > 0 || fill.set?.status === "infeasible" ? 1 : 0;
 }

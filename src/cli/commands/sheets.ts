@@ -2,6 +2,7 @@
 //
 // Everything is made in memory before the first byte is written, so an error on the way leaves nothing behind.
 
+import { counted } from "../../fill/problems.ts";
 import { sheetsToHtml } from "../../sheet/html.ts";
 import type { SmallPaper } from "../../sheet/paper.ts";
 import { sheetsToPdf } from "../../sheet/pdf/write.ts";
@@ -13,7 +14,7 @@ import type { FillTools, PrintedSet } from "../fillTools.ts";
 import { type ExitCode, stop } from "../inputs.ts";
 import type { Io, OutputFile } from "../io.ts";
 import { fillSummary } from "../summary.ts";
-import { type Filled, isFaulty, placed, readAndFill } from "./made.ts";
+import { errorCount, type Filled, placeFault, readAndFill } from "./made.ts";
 
 export type SheetFormat = "pdf" | "svg" | "html";
 
@@ -36,17 +37,14 @@ export async function runSheets(request: SheetsRequest, io: Io, tools: FillTools
   const sets = await tools.sheets(made.value, { paper: request.paper, date: request.date });
   const files = await sheetFiles(sets, made.value, request, tools);
   const tables = tools.tables(made.value).map(({ name, text }) => ({ path: name, content: text }));
-  const outputs = placed(
-    [...files, ...tables].map((file) => ({ ...file, path: io.join(request.out, file.path) })),
-    request.project,
-    io,
-    "two sheets",
-  );
-  if (outputs.status === "failed") return stop(io, outputs.message);
-  const written = await io.write(outputs.value, request.out);
+  const outputs = [...files, ...tables].map((file) => ({ ...file, path: io.join(request.out, file.path) }));
+  const paths = outputs.map(({ path }) => path);
+  const fault = placeFault(paths, request.project, io, "two sheets");
+  if (fault !== null) return stop(io, fault);
+  const written = await io.write(outputs, request.out);
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
   await io.err(made.value.warnings + fillSummary(made.value.fill) + counts(sets, files));
-  return isFaulty(made.value) ? 1 : 0;
+  return errorCount(made.value.fill) > 0 ? 1 : 0;
 }
 
 /** PDF and HTML: one file a set; SVG: one file a sheet. */
@@ -90,6 +88,5 @@ function dataUrl(font: Uint8Array): string {
 
 function counts(sets: readonly PrintedSet[], files: readonly OutputFile[]): string {
   const sheets = sets.reduce((sum, set) => sum + set.sheets.length, 0);
-  const count = files.length - 1;
-  return `${sheets} sheet${sheets === 1 ? "" : "s"} in ${count} file${count === 1 ? "" : "s"}, their codes in ${INDEX}.\n`;
+  return `${counted(sheets, "sheet")} in ${counted(files.length - 1, "file")}, their codes in ${INDEX}.\n`;
 }

@@ -1,7 +1,4 @@
 // What the store hands out beside the panels: how much a pour needs, how much is added for loss, what comes back.
-//
-// Spares as a share of the need are common practice, no source: pins 5 %, wedges 8 %, ties and their sleeves 5 %, wall
-// and slab panels 1 % of a size of which 20 or more are needed.
 
 import type { Family } from "../../kit/kit.ts";
 import type { SquareMetre } from "../../units.ts";
@@ -22,18 +19,22 @@ const ACCESSORIES: readonly Family[] = [
   "shoring-strip",
 ];
 
+/**
+ * Spares in percent of the need, and how many panels of a size must be needed before it has any. Common practice, no
+ * source.
+ */
+export const SPARES = { pin: 5, wedge: 8, tie: 5, panel: 1, leastPanels: 20 } as const;
+
 const SPARE_PERCENT: { readonly [F in Family]?: number } = {
-  pin: 5,
-  wedge: 8,
-  tie: 5,
-  "tie-sleeve": 5,
-  "wall-panel": 1,
-  "slab-panel": 1,
+  pin: SPARES.pin,
+  wedge: SPARES.wedge,
+  tie: SPARES.tie,
+  "tie-sleeve": SPARES.tie,
+  "wall-panel": SPARES.panel,
+  "slab-panel": SPARES.panel,
 };
 
 const PANELS: readonly Family[] = ["wall-panel", "slab-panel"];
-/** Sizes of which fewer are needed have no spare. */
-const LEAST_FOR_SPARE_PANEL = 20;
 
 export interface AccessoryRow {
   readonly item: ListItem;
@@ -57,7 +58,7 @@ export function accessorySchedule(items: readonly ListItem[]): AccessorySchedule
   return {
     rows: ACCESSORIES.flatMap(ofFamily).map((item) => rowOf(item, "with-need")),
     sparePanels: PANELS.flatMap(ofFamily)
-      .filter(({ quantity }) => quantity >= LEAST_FOR_SPARE_PANEL)
+      .filter(({ quantity }) => quantity >= SPARES.leastPanels)
       .map((item) => rowOf(item, "spare-alone")),
   };
 }

@@ -15,6 +15,7 @@ import {
   AGENT_AREA,
   accessorySchedule,
   consumablesOf,
+  SPARES,
 } from "./accessoryRows.ts";
 import { figure } from "./figures.ts";
 import { fewestPages, flowed, type Section, type Strip } from "./flow.ts";
@@ -213,12 +214,13 @@ function consumablesSection(items: readonly ListItem[], schedule: AccessorySched
       return { marks: [...head.marks, ...body.marks], height: 3.4 + head.height + body.height };
     });
   const height = Math.max(...drawAll({ x: 0, y: 0, width, height: 0 }).map((block) => block.height));
-  const rule = textBlock(words.spareRule, SMALL, { x: 0, top: 0, width });
+  const rule = textBlock(words.spareRule(SPARES), SMALL, { x: 0, top: 0, width });
   return {
     head: () => ({
       height: rule.height + 2,
       draw: (box) => [
-        ...textBlock(words.spareRule, SMALL, { x: box.x, top: box.y, width: box.width, ink: "soft" }).marks,
+        ...textBlock(words.spareRule(SPARES), SMALL, { x: box.x, top: box.y, width: box.width, ink: "soft" })
+          .marks,
         levelRule(box.x, box.y + box.height, box.width, 0.35),
       ],
     }),

@@ -5,8 +5,8 @@
 
 import { type Kg, roundTo } from "../../units.ts";
 import type { SheetInfo } from "../info.ts";
-import type { LooseBundle } from "./bundle.ts";
-import type { ListItem } from "./listItems.ts";
+import { BUNDLE_MASS, gramsOf, type LooseBundle } from "./bundle.ts";
+import { isCountedApart, type ListItem } from "./listItems.ts";
 
 const BOX_MASS: Kg = 25;
 /** Heaviest thing without a size that is put in a box rather than strapped. */
@@ -14,8 +14,7 @@ const BOXED_PIECE: Kg = 5;
 const MOST_IN_A_BOX = 1000;
 
 export function isBoxed({ family, width, mass }: ListItem): boolean {
-  const isLoose = family === "pin" || family === "wedge" || family === "tie" || family === "tie-sleeve";
-  return isLoose || (width === 0 && mass <= BOXED_PIECE);
+  return isCountedApart(family) || (width === 0 && mass <= BOXED_PIECE);
 }
 
 /** The greatest of 1, 2, 5, 10, 20, 50 … that a box holds; 1 of what is too heavy for a box. */
@@ -30,11 +29,12 @@ export function boxCount(item: Pick<ListItem, "mass">, limit: Kg): number {
   return best;
 }
 
-/** Whole boxes of one item on pallets of at most `most` kg; a box that is heavier alone has a pallet of its own. */
-export function boxedBundles(item: ListItem, info: SheetInfo, most: Kg): readonly LooseBundle[] {
+/** Whole boxes of one item on pallets of at most {@link BUNDLE_MASS}; a box that is heavier alone has a pallet of its own. */
+export function boxedBundles(item: ListItem, info: SheetInfo): readonly LooseBundle[] {
   const each = boxCount(item, info.personLimit ?? BOX_MASS);
-  const grams = roundTo(item.mass * 1000, 0);
-  const boxes = grams === 0 ? Math.ceil(item.quantity / each) : Math.floor((most * 1000) / (grams * each));
+  const grams = gramsOf(item);
+  const boxes =
+    grams === 0 ? Math.ceil(item.quantity / each) : Math.floor((BUNDLE_MASS * 1000) / (grams * each));
   const perPallet = Math.max(1, boxes) * each;
   const left = [...item.byPlace];
   const bundles: LooseBundle[] = [];
@@ -50,7 +50,7 @@ export function boxedBundles(item: ListItem, info: SheetInfo, most: Kg): readonl
       mass: roundTo(mass, 2),
       layers: 0,
       boxes: { full, each, rest: quantity - full * each },
-      isOver: mass > most,
+      isOver: mass > BUNDLE_MASS,
     });
   }
   return bundles;

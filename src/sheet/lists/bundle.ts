@@ -1,9 +1,17 @@
 // What a bundle is: pieces strapped together, or boxes on a pallet, with a number, a mass and a target.
 
 import type { Family } from "../../kit/kit.ts";
-import type { Kg, Mm } from "../../units.ts";
+import { type Kg, type Mm, roundTo } from "../../units.ts";
 import type { ListItem } from "./listItems.ts";
 import type { Place } from "./places.ts";
+
+/** Most that a bundle of more than one piece weighs. Common practice, no source: a small fork lifts it. */
+export const BUNDLE_MASS: Kg = 600;
+
+/** Mass of one, in whole grams, so that sums do not hang on the order of their parts. */
+export function gramsOf({ mass }: ListItem): number {
+  return roundTo(mass * 1000, 0);
+}
 
 export interface Boxes {
   /** Boxes that are full, and how many are in each. */

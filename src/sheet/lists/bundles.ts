@@ -3,19 +3,18 @@
 //   ▤▤▤▤   A layer holds one size, side by side as far as 600 goes; a bundle has 20 layers or 600 kg at most and
 //   ▤▤▤▤   holds one family and height. Bundle 1 is needed first, so it is loaded last.
 //
-// The limits are common practice, no source: a bundle that a small fork lifts and that stands by itself.
+// The limits here are common practice, no source: a stack that stands by itself.
 
 import type { UnitFill } from "../../fill/result.ts";
 import type { Family } from "../../kit/kit.ts";
 import { type Kg, type Mm, roundTo } from "../../units.ts";
 import type { SheetInfo } from "../info.ts";
 import { boxedBundles, isBoxed } from "./boxes.ts";
-import type { BundleRow, LooseBundle, Packing } from "./bundle.ts";
+import { BUNDLE_MASS, type BundleRow, gramsOf, type LooseBundle, type Packing } from "./bundle.ts";
 import { type ListItem, listItems } from "./listItems.ts";
 import { placesOf } from "./places.ts";
 import { stageOf } from "./stages.ts";
 
-export const BUNDLE_MASS: Kg = 600;
 export const STACK_LAYERS = 20;
 export const STACK_WIDTH: Mm = 600;
 /** Heights of one family that weigh less share a bundle. Common practice, no source. */
@@ -33,7 +32,7 @@ export function packingOf(unit: UnitFill, info: SheetInfo): Packing {
     const own = items.filter((item) => item.family === family);
     const stacked = own.filter((item) => !isBoxed(item));
     return [
-      ...own.filter(isBoxed).flatMap((item) => boxedBundles(item, info, BUNDLE_MASS)),
+      ...own.filter(isBoxed).flatMap((item) => boxedBundles(item, info)),
       ...groupsOf(stacked).flatMap((group) => stackedBundles(group, family, info)),
     ];
   });
@@ -161,11 +160,6 @@ function put(stack: Stack, item: ListItem, place: number, info: SheetInfo): void
   const counts = stack.counts.get(item) ?? item.byPlace.map(() => 0);
   counts[place]! += 1;
   stack.counts.set(item, counts);
-}
-
-// In whole grams, so that sums do not hang on the order of their parts.
-function gramsOf({ mass }: ListItem): number {
-  return roundTo(mass * 1000, 0);
 }
 
 function finished(stack: Stack, group: readonly ListItem[], family: Family): LooseBundle {

@@ -1,6 +1,7 @@
 // What the lists have to say, whatever the language: the shape of their words.
 
 import type { Family } from "../../kit/kit.ts";
+import type { SPARES } from "./accessoryRows.ts";
 
 /** Figures come as texts, written for the language already. */
 export interface ListWords {
@@ -58,9 +59,8 @@ export interface ListWords {
   readonly stays: string;
   readonly accessory: string;
   readonly sparePanels: string;
-  readonly spareRule: string;
+  readonly spareRule: (spares: typeof SPARES) => string;
 
-  readonly consumables: string;
   readonly agent: string;
   readonly agentText: (area: string, rate: string, litres: string) => string;
   readonly lime: string;

@@ -91,10 +91,9 @@ export const LIST_WORDS_EN: ListWords = {
   stays: "stays in",
   accessory: "For one pour",
   sparePanels: "Spare panels, beside those in the bundles",
-  spareRule:
-    "Spares: pins 5 %, wedges 8 %, ties and sleeves 5 %, panels 1 % of sizes with 20 or more. Common practice, no source.",
+  spareRule: ({ pin, wedge, tie, panel, leastPanels }) =>
+    `Spares: pins ${pin} %, wedges ${wedge} %, ties and sleeves ${tie} %, panels ${panel} % of sizes with ${leastPanels} or more. Common practice, no source.`,
 
-  consumables: "Used up",
   agent: "Release agent",
   agentText: (area, rate, litres) =>
     `${litres} litres for one pour: ${area} m² of forms at ${rate} m² a litre. Wipe it on thin after each cleaning; no puddles, none on the steel. Rate: common practice, no source; the maker’s sheet comes first.`,

@@ -91,10 +91,9 @@ export const LIST_WORDS_ES: ListWords = {
   stays: "se queda",
   accessory: "Para un vaciado",
   sparePanels: "Paneles de repuesto, aparte de los atados",
-  spareRule:
-    "Repuestos: pasadores 5 %, cuñas 8 %, corbatas y fundas 5 %, paneles 1 % de medidas con 20 o más. Práctica común, sin fuente.",
+  spareRule: ({ pin, wedge, tie, panel, leastPanels }) =>
+    `Repuestos: pasadores ${pin} %, cuñas ${wedge} %, corbatas y fundas ${tie} %, paneles ${panel} % de medidas con ${leastPanels} o más. Práctica común, sin fuente.`,
 
-  consumables: "Se consume",
   agent: "Desmoldante",
   agentText: (area, rate, litres) =>
     `${litres} litros para un vaciado: ${area} m² de encofrado a ${rate} m² por litro. Se pasa en capa fina después de cada limpieza; sin charcos ni acero manchado. Rendimiento: práctica común, sin fuente; manda la ficha del fabricante.`,

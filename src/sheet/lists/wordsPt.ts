@@ -91,10 +91,9 @@ export const LIST_WORDS_PT: ListWords = {
   stays: "fica",
   accessory: "Para uma concretagem",
   sparePanels: "Painéis de reserva, além dos amarrados",
-  spareRule:
-    "Reservas: pinos 5 %, cunhas 8 %, gravatas e capas 5 %, painéis 1 % das medidas com 20 ou mais. Prática comum, sem fonte.",
+  spareRule: ({ pin, wedge, tie, panel, leastPanels }) =>
+    `Reservas: pinos ${pin} %, cunhas ${wedge} %, gravatas e capas ${tie} %, painéis ${panel} % das medidas com ${leastPanels} ou mais. Prática comum, sem fonte.`,
 
-  consumables: "Consumo",
   agent: "Desmoldante",
   agentText: (area, rate, litres) =>
     `${litres} litros para uma concretagem: ${area} m² de fôrma a ${rate} m² por litro. Passar camada fina após cada limpeza; sem poças e sem sujar o aço. Rendimento: prática comum, sem fonte; vale primeiro a ficha do fabricante.`,

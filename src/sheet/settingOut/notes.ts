@@ -29,7 +29,7 @@ export function headingBlock(layout: SettingOut, info: SheetInfo, words: Setting
     words.millimetres,
     holdText(layout, words),
     ...(layout.corner[0] + layout.corner[1] > 0
-      ? [words.cornerReads(layout.corner[0], layout.corner[1])]
+      ? [words.cornerReads(numberText(layout.corner[0]), numberText(layout.corner[1]))]
       : []),
     thicknessText(info, words),
   ];
@@ -273,7 +273,7 @@ export function leftOutBlock({ gaps }: SettingOut, words: SettingOutWords): Bloc
   return noteBlock(
     words.leftOut,
     gaps.map(({ from, to, length, services }) =>
-      words.leftOutRow(place(from), place(to), length, services.map(plainText).join(", ")),
+      words.leftOutRow(place(from), place(to), numberText(length), services.map(plainText).join(", ")),
     ),
   );
 }
@@ -282,7 +282,7 @@ export function obliqueBlock({ oblique }: SettingOut, words: SettingOutWords): B
   if (oblique.length === 0) return null;
   return noteBlock(
     words.oblique,
-    oblique.map(({ points, length }) => words.obliqueRow(points[0], points[1], length)),
+    oblique.map(({ points, length }) => words.obliqueRow(points[0], points[1], numberText(length))),
   );
 }
 

@@ -17,7 +17,7 @@ import { faceBoxes } from "./planMarks.ts";
 import type { PlanPlace } from "./planPlace.ts";
 import { jambNumbers, sideOf } from "./planRows.ts";
 import { roomLabel } from "./roomLabel.ts";
-import type { SetFace } from "./setFace.ts";
+import { openSide } from "./setFace.ts";
 import type { SettingOut } from "./settingOut.ts";
 import type { StakePoint } from "./stakePoints.ts";
 import type { SettingOutWords } from "./words.ts";
@@ -105,7 +105,7 @@ function innerJambs(opening: OpeningMark, labelling: Labelling): readonly Mark[]
   const { place, layout } = labelling;
   const face = layout.faces.find(({ id }) => id === opening.face);
   const across = axis === "x" ? 1 : 0;
-  const out = face === undefined ? 1 : openDirection(face);
+  const out = face === undefined ? 1 : openSide(face);
   const sides = [
     { at: near[0][across], out },
     { at: far[0][across], out: -out },
@@ -147,12 +147,6 @@ function clearBefore(
     .map((face) => (face.from[across] - at) * out)
     .filter((clear) => clear > 1);
   return Math.min(...found) / place.scale;
-}
-
-/** Towards which end of the axis across it a face is open. */
-function openDirection({ axis, from, to }: SetFace): 1 | -1 {
-  const isAscending = axis === "y" ? to[1] > from[1] : to[0] < from[0];
-  return isAscending ? 1 : -1;
 }
 
 function jambMark(

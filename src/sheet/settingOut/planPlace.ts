@@ -11,11 +11,9 @@ import type { Box } from "../box.ts";
 import type { Frame } from "../frame.ts";
 import { textWidth } from "../lettering.ts";
 import type { Point } from "../mark.ts";
+import { PLAN_SCALES } from "../planView.ts";
 import { numberText } from "./numberText.ts";
 import type { SettingOut } from "./settingOut.ts";
-
-/** Reducing scales, the largest first. @see ISO 5455, with 1:25 and 1:75 as used on building drawings */
-const SCALES = [20, 25, 50, 75, 100, 200, 500, 1000, 2000, 5000] as const;
 
 /** Least breadth that the text beside the plan needs, and the paper between them. */
 const LEAST_SIDE = 84;
@@ -67,7 +65,7 @@ export function planPlace(layout: SettingOut, frame: Frame, hasInner: (side: Sid
   };
   const size = [layout.extent[0] - layout.corner[0], layout.extent[1] - layout.corner[1]] as const;
   const { content, beside } = frame;
-  for (const scale of SCALES) {
+  for (const scale of PLAN_SCALES) {
     const width = size[0] / scale + around.width;
     const height = size[1] / scale + around.height;
     for (const leaves of [LEAST_SIDE + GAP, 0]) {
@@ -79,7 +77,12 @@ export function planPlace(layout: SettingOut, frame: Frame, hasInner: (side: Sid
       return placed(layout, { scale, region, rows, around, size, content, isDeep, leaves });
     }
   }
-  throw new RangeError(`a plan of ${size[0]} by ${size[1]} mm fits no sheet`);
+  // A wall drawn kilometres off by mistake is no reason to print nothing.
+  const scale = Math.ceil(
+    Math.max(size[0] / (content.width - around.width), size[1] / (content.height - around.height)),
+  );
+  const region = { ...content, width: size[0] / scale + around.width };
+  return placed(layout, { scale, region, rows, around, size, content, isDeep: false, leaves: 0 });
 }
 
 function placed(

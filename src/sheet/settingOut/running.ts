@@ -1,8 +1,7 @@
 // Running dimensions: one number for each wall face along an axis, all from the one datum, never chained.
 
-import type { Position } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
-import type { SetFace } from "./setFace.ts";
+import { openSide, type SetFace } from "./setFace.ts";
 
 export interface RunningNumber {
   /** The axis along which it is measured: "x" for faces that run along y. */
@@ -36,12 +35,6 @@ export function runningNumbers(faces: readonly SetFace[]): readonly RunningNumbe
   });
 }
 
-// The open side is on the right of a face: a face along +y has it towards +x.
-function openSide({ axis, from, to }: SetFace): -1 | 1 {
-  const isAscending = axis === "y" ? to[1] > from[1] : to[0] < from[0];
-  return isAscending ? 1 : -1;
-}
-
-function spanOf({ from, to }: SetFace, along: keyof Position & (0 | 1)): readonly [Mm, Mm] {
+function spanOf({ from, to }: SetFace, along: 0 | 1): readonly [Mm, Mm] {
   return [Math.min(from[along], to[along]), Math.max(from[along], to[along])];
 }

@@ -86,3 +86,12 @@ export function placeOn({ from, to, length }: SetFace, x: Mm): Position {
     Math.round(from[1] + (to[1] - from[1]) * share) + 0,
   ];
 }
+
+/**
+ * Towards which end of the axis across it a face along an axis is open: on its right, so that a face along +y is open
+ * towards +x.
+ */
+export function openSide({ axis, from, to }: SetFace): -1 | 1 {
+  const isAscending = axis === "y" ? to[1] > from[1] : to[0] < from[0];
+  return isAscending ? 1 : -1;
+}

@@ -19,13 +19,6 @@ const COLUMNS = [
   "class",
 ] as const;
 
-/** How near a point is to be set, mm: along both axes, or across and along its wall. Common practice, no source. */
-export const TOLERANCE_CLASSES = {
-  A: { kinds: ["control", "corner", "end"], across: 2, along: 2 },
-  B: { kinds: ["jamb"], across: 2, along: 3 },
-  C: { kinds: ["pin"], across: 2, along: 20 },
-} as const;
-
 /** One row a point in the order of the walk, then one a layout pin (P1, P2 …). Easting is x, northing is y, from the datum. */
 export function stakeOutCsv({ points, pins }: Pick<SettingOut, "points" | "pins">): string {
   const rows = [
@@ -39,7 +32,8 @@ export function stakeOutCsv({ points, pins }: Pick<SettingOut, "points" | "pins"
   return `${[COLUMNS.join(","), ...rows].join("\r\n")}\r\n`;
 }
 
-export function toleranceClass(kind: PointKind): keyof typeof TOLERANCE_CLASSES {
+/** How near a point is to be set: what each class allows stands on the sheet. */
+function toleranceClass(kind: PointKind): "A" | "B" | "C" {
   return kind === "jamb" ? "B" : kind === "pin" ? "C" : "A";
 }
 

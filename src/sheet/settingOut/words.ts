@@ -12,7 +12,7 @@ export interface SettingOutWords {
   readonly hold: (readings: string) => string;
   /** What to measure from where no control line is given. */
   readonly noControl: string;
-  readonly cornerReads: (x: Mm, y: Mm) => string;
+  readonly cornerReads: (x: string, y: string) => string;
   readonly datum: string;
   readonly checks: string;
   readonly control: string;
@@ -47,7 +47,7 @@ export interface SettingOutWords {
   readonly cautions: string;
   readonly cautionList: readonly string[];
   readonly leftOut: string;
-  readonly leftOutRow: (from: string, to: string, length: Mm, services: string) => string;
+  readonly leftOutRow: (from: string, to: string, length: string, services: string) => string;
   readonly points: string;
   readonly point: string;
   readonly x: string;
@@ -62,7 +62,7 @@ export interface SettingOutWords {
   readonly jambs: string;
   readonly boxed: string;
   readonly oblique: string;
-  readonly obliqueRow: (from: string, to: string, length: Mm) => string;
+  readonly obliqueRow: (from: string, to: string, length: string) => string;
   readonly drop: (by: Mm) => string;
   readonly open: string;
   readonly continued: string;

@@ -17,7 +17,7 @@ import { sheetToSvg } from "../../../src/sheet/svg.ts";
 import { fillOne, projectOf } from "../../support/filled.ts";
 import { filled, sampleProject } from "../../support/samples.ts";
 import { withServices } from "../../support/services.ts";
-import { outsidePaper, overlappingTexts } from "../../support/sheetClaims.ts";
+import { besideMarkup, outsidePaper, overlappingTexts } from "../../support/sheetClaims.ts";
 import { HOSTILE_NAMES } from "../../support/sheetFills.ts";
 
 const RUNS = { seed: 20_260_303, numRuns: 20, endOnFailure: true };
@@ -104,6 +104,24 @@ describe("the sheets of any plan", () => {
     expect(texts([page!])).toContain("1:20");
   });
 
+  it("are made however far off a stray wall is drawn, with its reading", () => {
+    const project = sampleProject("one-room");
+    // The farthest place that a project file may hold.
+    const stray = {
+      ...project.units[0]!.walls[0]!,
+      id: "stray",
+      from: [9_995_000, 1e7],
+      to: [1e7, 1e7],
+    } as const;
+    const unit: Unit = { ...project.units[0]!, walls: [...project.units[0]!.walls, stray] };
+    for (const paper of PAPERS) {
+      const sheets = sheetsOf({ ...project, units: [unit] }, unit, fillOne(unit), { paper });
+      judge(sheets);
+      // The concrete of the room begins 50 before the origin.
+      expect(texts(sheets)).toContain("10 000 050");
+    }
+  });
+
   it("of mirrored pours are drawn in their own hand and say so", () => {
     const project = sampleProject("two-bedroom");
     const [unit, fill] = [project.units[0]!, filled(project).units[0]!];
@@ -129,10 +147,7 @@ describe("the sheets of any plan", () => {
     const sheets = sheetsOf({ ...project, units: [unit] }, unit, fillOne(unit));
     judge(sheets);
     for (const sheet of sheets) {
-      const rest = sheetToSvg(sheet)
-        .replace(/<\/?(svg|title|desc|rect|path|circle|g|text)( [a-zA-Z-]+="[^"<>]*")*\/?>/g, "")
-        .replace(/&(amp|lt|gt|quot|#39);/g, "");
-      expect(rest).not.toMatch(/[<>&]/);
+      expect(besideMarkup(sheetToSvg(sheet))).not.toMatch(/[<>&]/);
     }
   });
 
