@@ -53,8 +53,8 @@ const ENGLISH = {
   "print-tip": "Print the chosen sheets. Print at 100 %, never fitted to the page.",
   pdf: { one: "Save one sheet as PDF", other: "Save {count} sheets as PDF" },
   unlisted: {
-    one: "One of them is not in the list shown.",
-    other: "{count} of them are not in the list shown.",
+    one: "One of these sheets is not in the list shown.",
+    other: "{count} of these sheets are not in the list shown.",
   },
   more: "More files",
   svg: "This sheet as SVG",
@@ -128,8 +128,8 @@ const SPANISH: SheetsWords = {
   "print-tip": "Imprimir las hojas elegidas. Imprima al 100 %, nunca ajustado a la página.",
   pdf: { one: "Guardar una hoja como PDF", other: "Guardar {count} hojas como PDF" },
   unlisted: {
-    one: "Una de ellas no está en la lista mostrada.",
-    other: "{count} de ellas no están en la lista mostrada.",
+    one: "Una de estas hojas no está en la lista mostrada.",
+    other: "{count} de estas hojas no están en la lista mostrada.",
   },
   more: "Más archivos",
   svg: "Esta hoja como SVG",
@@ -199,8 +199,8 @@ const PORTUGUESE: SheetsWords = {
   "print-tip": "Imprimir as folhas escolhidas. Imprima a 100 %, nunca ajustado à página.",
   pdf: { one: "Salvar {count} folha como PDF", other: "Salvar {count} folhas como PDF" },
   unlisted: {
-    one: "{count} delas não está na lista mostrada.",
-    other: "{count} delas não estão na lista mostrada.",
+    one: "{count} destas folhas não está na lista mostrada.",
+    other: "{count} destas folhas não estão na lista mostrada.",
   },
   more: "Mais arquivos",
   svg: "Esta folha como SVG",
