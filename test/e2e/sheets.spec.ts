@@ -146,7 +146,7 @@ test("two sheets are chosen by keys and saved as a PDF with the bytes of the cor
   await page.keyboard.press("Space");
   await expect(page.getByText(/^2 of /)).toBeVisible();
   await isMade(page);
-  const { name, bytes } = await saved(page, "Save as PDF");
+  const { name, bytes } = await saved(page, /^Save .* as PDF$/);
 
   const [set] = await coreSheets(fields);
   const two = ["bathroom", "panel-plan"].flatMap(
@@ -181,7 +181,7 @@ test("all sheets of a hand are the file that the command line writes", async ({ 
     await mirrored.locator(".tick").click();
     await expect(mirrored).toHaveAttribute("aria-checked", "false");
     await isMade(page);
-    const pdf = await saved(page, "Save as PDF");
+    const pdf = await saved(page, /^Save .* as PDF$/);
     expect(Buffer.compare(pdf.bytes, readFileSync(join(folder, pdf.name)))).toBe(0);
 
     await page.locator("summary", { hasText: "More files" }).click();
@@ -287,7 +287,7 @@ test("works without a network", async ({ page, context }) => {
   await context.setOffline(true);
   await openSheets(page);
   await page.getByRole("treeitem").nth(1).locator(".tick").click();
-  const { bytes } = await saved(page, "Save as PDF");
+  const { bytes } = await saved(page, /^Save .* as PDF$/);
   expect((await pageSizes(bytes)).length).toBeGreaterThan(1);
 });
 
@@ -304,5 +304,41 @@ test.describe("on a tablet", () => {
       all.flatMap((each) => (each.checkVisibility() ? Math.round(each.getBoundingClientRect().height) : [])),
     );
     expect(heights.filter((height) => height < 44)).toEqual([]);
+  });
+});
+
+test("the buttons say how many sheets they take, and the bar how many of them the filter hides", async ({
+  page,
+}) => {
+  await openSheets(page);
+  const sheets = (await coreSheets({})).flatMap(({ sheets: own }) => own);
+  const bills = sheets.filter(({ kind }) => kind === "bill").length;
+  const print = page.getByRole("button", { name: /^Print / });
+  const note = page.locator(".sheets-unlisted");
+  await expect(print).toContainText(`Print ${sheets.length} sheets`);
+  await expect(note).toHaveCount(0);
+  await page.getByLabel("Kind", { exact: true }).selectOption("bill");
+  await expect(print).toContainText(`Print ${sheets.length} sheets`);
+  await expect(note).toContainText(`${sheets.length - bills} of these sheets`);
+  await page.getByRole("checkbox", { name: "All in the list" }).uncheck({ force: true });
+  await expect(
+    page.getByRole("button", { name: `Save ${sheets.length - bills} sheets as PDF` }),
+  ).toBeVisible();
+});
+
+test.describe("on a phone", () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+  test("nothing of the bar is cut off, and the sheets are within reach", async ({ page }) => {
+    await openPage(page);
+    const width = () => page.evaluate(() => document.documentElement.scrollWidth);
+    expect(await width()).toBe(390);
+    await page.getByRole("button", { name: "Sheets" }).tap();
+    await expect(page.locator(".paper svg")).toBeVisible({ timeout: 30_000 });
+    const boxes = page.locator(".bar button, .bar select, .sheets-bar button, .sheets-bar summary");
+    const rights = await boxes.evaluateAll((all) =>
+      all.flatMap((each) => (each.checkVisibility() ? each.getBoundingClientRect().right : [])),
+    );
+    expect(Math.max(...rights)).toBeLessThanOrEqual(390);
+    expect(await width()).toBe(390);
   });
 });

@@ -58,6 +58,7 @@ test("a room that is selected says what is over it, as steps that can be undone"
   await openPage(page);
   await page.keyboard.press("Shift+T");
   await page.getByRole("button", { name: /^Bedroom 1 / }).click();
+  await expect(page.locator(".pane-header")).toContainText("face to Bedroom 1");
   const drop = page.getByRole("textbox", { name: "Soffit lower by" });
   await expect(drop).toHaveValue("0");
   await drop.fill("200");

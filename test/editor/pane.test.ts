@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { becauseOf } from "../../src/editor/because/because.ts";
 import { drawnFace, problemNumbers, ringOf } from "../../src/editor/pane/elevation.ts";
-import { focusOn, otherFace, type PaneFocus } from "../../src/editor/pane/paneFocus.ts";
+import { focusOn, otherFace, type PaneFocus, selectedFaces } from "../../src/editor/pane/paneFocus.ts";
 import { type Focused, focused, stepAside, stepIn, stepOut } from "../../src/editor/pane/paneWalk.ts";
 import { focusText } from "../../src/editor/pane/paneWords.ts";
 import { sortOf } from "../../src/editor/underlay/readPicture.ts";
@@ -11,6 +11,7 @@ import { fillUnit } from "../../src/fill/fillUnit.ts";
 import type { Problem } from "../../src/fill/result.ts";
 import { loadUnion } from "../../src/geom/union.ts";
 import { demoKit } from "../../src/kit/demo.ts";
+import { unitToDocument } from "../../src/plan/documentProject.ts";
 import { sampleProject } from "../support/samples.ts";
 
 const union = await loadUnion();
@@ -29,6 +30,8 @@ const at = (face: string, change: Partial<PaneFocus> = {}): PaneFocus => ({
   z: 0,
   ...change,
 });
+const plan = unitToDocument(unit, 0);
+const facesOf = (wall: string) => selectedFaces(plan, [{ bucket: "walls", id: wall }], filled);
 const see = (focus: PaneFocus): Focused => focused(focus, filled, demoKit)!;
 
 describe("a face in the elevation", () => {
@@ -81,10 +84,41 @@ describe("a face in the elevation", () => {
 describe("the focus", () => {
   it("goes to the longest face in a room of the wall that is selected", () => {
     const wall = unit.walls[0]!.id;
-    const focus = focusOn(null, { unit: unit.id, faces, wall })!;
+    const focus = focusOn(null, { unit: unit.id, faces, own: facesOf(wall) })!;
     const own = faces.filter(({ walls, room }) => walls.includes(wall) && room !== null);
     const face = faces.find(({ id }) => id === focus.face)!;
     expect(face.length).toBe(Math.max(...own.map(({ length }) => length)));
+  });
+
+  it("stays in the room that is selected, told by the place of its name", () => {
+    // The names alone would not tell them apart.
+    const rooms = Object.fromEntries(
+      Object.entries(plan.rooms).map(([key, label]) => [key, { ...label, name: "Room" }]),
+    );
+    for (const { id, name } of Object.values(plan.rooms)) {
+      const own = selectedFaces({ ...plan, rooms }, [{ bucket: "rooms", id }], filled);
+      const elsewhere = at(faces.find(({ room }) => room !== name)!.id);
+      for (const given of [null, elsewhere]) {
+        const focus = focusOn(given, { unit: unit.id, faces, own })!;
+        expect(faces.find((face) => face.id === focus.face)?.room).toBe(name);
+      }
+    }
+  });
+
+  it.each([
+    { why: "a pin shows its wall", bucket: "pinned", id: "p", wall: "w1" },
+    {
+      why: "a window shows its wall",
+      bucket: "openings",
+      id: unit.openings[0]!.id,
+      wall: unit.openings[0]!.wall,
+    },
+    { why: "a control line has no faces", bucket: "controlLines", id: "X1", wall: null },
+  ] as const)("$why", ({ bucket, id, wall }) => {
+    const pinned = { p: { id: "p", rank: 0, wall: "w1", from: 0, widths: [600] } };
+    const own = selectedFaces({ ...plan, pinned }, [{ bucket, id }], filled);
+    const wanted = faces.filter(({ walls }) => wall !== null && walls.includes(wall));
+    expect(own).toEqual(wall === null ? null : wanted);
   });
 
   it.each([
@@ -92,14 +126,14 @@ describe("the focus", () => {
     { why: "its face is of another wall", focus: at(faces.find(({ walls }) => !walls.includes("w1"))!.id) },
     { why: "it is of another unit", focus: { ...at(faces[0]!.id), unit: "other" } },
   ])("is chosen anew where $why", ({ focus }) => {
-    const next = focusOn(focus, { unit: unit.id, faces, wall: "w1" })!;
+    const next = focusOn(focus, { unit: unit.id, faces, own: facesOf("w1") })!;
     expect(faces.find(({ id }) => id === next.face)?.walls).toContain("w1");
     expect(next.unit).toBe(unit.id);
   });
 
   it("comes to every face of a wall by going to the other face again and again", () => {
     for (const { id } of unit.walls) {
-      let focus = focusOn(null, { unit: unit.id, faces, wall: id })!;
+      let focus = focusOn(null, { unit: unit.id, faces, own: facesOf(id) })!;
       const seen = new Set<string>();
       for (let k = 0; k < 12; k++) {
         seen.add(focus.face);

@@ -108,6 +108,24 @@ describe("selecting", () => {
   });
 });
 
+describe("a hand that moves and changes nothing", () => {
+  it("leaves the state as it is, so that nobody is woken", () => {
+    const rested = play(plan, go(1000, 1000));
+    expect(play(rested, go(1500, 1200))).toBe(rested);
+    const held = play(plan, press(3600, 1000));
+    expect(play(held, go(3601, 1000))).toBe(held);
+  });
+
+  it("keeps the document in view while the step of the grid stays the same", () => {
+    const inView = (state: EditorState) => state.session.preview?.document;
+    const first = play(plan, press(3600, 1000), go(3920, 1400));
+    const again = play(first, go(3915, 1410));
+    expect(inView(again)).toBe(inView(first));
+    expect(inView(play(again, go(4020, 1400)))).not.toBe(inView(first));
+    expect(ends(play(again, release(3915, 1410)), "w5")).toEqual([3900, 0, 3900, 4200]);
+  });
+});
+
 describe("dragging a wall", () => {
   it("moves it across itself in one step, and what ends on it stretches", () => {
     const after = play(plan, ...drag([3600, 1000], [3920, 1400]));

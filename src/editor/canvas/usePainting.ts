@@ -2,9 +2,10 @@
 
 import { useEffect, useMemo, useSyncExternalStore } from "react";
 import { find } from "../../plan/document.ts";
+import type { Position } from "../../plan/project.ts";
 import { letteringOf } from "../live/lettering.ts";
 import { useBench, useEditorState, useScreen, useSpeech } from "../live/useWorkbench.tsx";
-import type { InView } from "../live/workbench.ts";
+import type { InView, Pointer } from "../live/workbench.ts";
 import { detailAt } from "../scene/detail.ts";
 import { drawPlan } from "../scene/drawPlan.ts";
 import type { Figure } from "../scene/figures.ts";
@@ -58,6 +59,11 @@ export function useScene(inView: InView): Scene {
   );
 }
 
+// A mouse needs no cross-hair, and its movements wake nothing here.
+function placeByKeys({ at, byKeys }: Pointer): Position | null {
+  return byKeys ? at : null;
+}
+
 function soffitOn({ live, unit }: Scene, focus: SoffitFocus | null): SoffitThing | null {
   return focus === null || focus.unit !== unit.id ? null : soffitAt(live, focus.at, focus.reach);
 }
@@ -66,7 +72,7 @@ export function usePainting(stage: PlanStage | null, scene: Scene, figures: read
   const { session } = useEditorState();
   const { pointer, backdrop, soffit } = useBench();
   const under = useSyncExternalStore(backdrop.subscribe, backdrop.get);
-  const hand = useSyncExternalStore(pointer.subscribe, pointer.get);
+  const byKeys = useSyncExternalStore(pointer.subscribe, () => placeByKeys(pointer.get()));
   const isThere = useTypeface();
   const focus = useSyncExternalStore(soffit.subscribe, soffit.get);
   const { viewport, palette } = scene;
@@ -85,7 +91,7 @@ export function usePainting(stage: PlanStage | null, scene: Scene, figures: read
   }, [stage, scene, isThere]);
 
   const { selection, hovered, hoveredPiece, preview, tool } = session;
-  const crossHair = hand.byKeys && tool.name !== "select" ? hand.at : null;
+  const crossHair = tool.name === "select" ? null : byKeys;
   useEffect(() => {
     stage?.paint("hand", (pen) =>
       drawOverlay(pen, {

@@ -4,15 +4,20 @@ import type { FillAsk } from "../live/liveFill.ts";
 import type { FillClient } from "./client.ts";
 import type { Filled } from "./protocol.ts";
 
-/** Fills beside the page; where the browser gives no worker, in it with `fillHere`. */
+/**
+ * Fills beside the page; where the browser gives no worker, in it with `fillHere`, which holds the page up: only for the
+ * ask that is still the newest after `rest`.
+ */
 export function fillBeside(
   client: FillClient,
   fillHere: (ask: FillAsk) => Promise<Filled>,
+  rest: () => Promise<unknown>,
 ): (ask: FillAsk) => Promise<Filled | null> {
   let revision = 0;
   return async (ask) => {
     revision += 1;
-    const answer = await client.fill(ask, revision);
+    const own = revision;
+    const answer = await client.fill(ask, own);
     switch (answer.status) {
       case "filled":
         return answer.filled;
@@ -21,7 +26,8 @@ export function fillBeside(
       case "broken":
         throw new Error(answer.reason);
       case "no-worker":
-        return fillHere(ask);
+        await rest();
+        return own === revision ? fillHere(ask) : null;
       default:
         return answer satisfies never;
     }

@@ -137,6 +137,9 @@ const SOFFIT_PROBLEMS: readonly string[] = [
   "no-retained-support",
   "prop-at-edge",
   "slab-off-wall",
+  "slab-opening",
+  "slab-over-room",
+  "outline-crosses",
 ];
 
 function isOfSoffit({ kind, where }: PlacedProblem["problem"]): boolean {

@@ -148,10 +148,15 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
     version += 1;
     for (const listener of [...listeners]) listener();
   };
-  const askFor = async (beside: NonNullable<typeof fillBeside>, ask: FillAsk, unit: UnitDocument) => {
+  const askFor = async (
+    beside: NonNullable<typeof fillBeside>,
+    unit: UnitDocument,
+    wanted: () => FillAsk,
+  ) => {
     if (asked === unit) return;
     asked = unit;
     try {
+      const ask = wanted();
       const filled = await beside(ask);
       // Put aside for a newer ask, which will wake whoever listens.
       if (filled === null && asked !== unit) return;
@@ -177,18 +182,17 @@ export function createLiveFill(settings: LiveFillSettings): LiveFillSource {
       if (found === null && broken.has(unit)) return lastOf(unit, true);
       const ask = () => askOf(document, documentToUnit(unit), kit);
       if (found !== null) {
-        if (!found.hasSoffits && fillBeside !== null && !broken.has(unit))
-          void askFor(fillBeside, ask(), unit);
+        if (!found.hasSoffits && fillBeside !== null && !broken.has(unit)) void askFor(fillBeside, unit, ask);
         return shown(unit, found, broken.has(unit));
       }
       if (fillBeside !== null && took >= quick && last?.unit === unit.id) {
-        void askFor(fillBeside, ask(), unit);
+        void askFor(fillBeside, unit, ask);
         return lastOf(unit, false);
       }
       try {
         const made = ask();
         const live = shelf.keep(made, unit, { ...now(made), hasSoffits: fillBeside === null });
-        if (fillBeside !== null) void askFor(fillBeside, made, unit);
+        if (fillBeside !== null) void askFor(fillBeside, unit, () => made);
         return shown(unit, live);
       } catch {
         broken.add(unit);

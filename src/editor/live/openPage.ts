@@ -17,6 +17,14 @@ import { firstPaneHeight } from "./screen.ts";
 import { keepSpeaking } from "./speak.ts";
 import { createWorkbench, type Workbench } from "./workbench.ts";
 
+const REST_MS = 200; // a hand that has not moved for so long rests
+
+function rest(): Promise<void> {
+  return new Promise((done) => {
+    setTimeout(done, REST_MS);
+  });
+}
+
 /** What the page is made of. */
 export interface OpenedPage {
   readonly bench: Workbench;
@@ -36,7 +44,7 @@ export async function openPage(): Promise<OpenedPage> {
   };
   const fills = createLiveFill({
     fillNow: (ask) => fillWalls({ ...ask, union }, null),
-    fillBeside: fillBeside(createFillClient(startFillWorker), fillWhole),
+    fillBeside: fillBeside(createFillClient(startFillWorker), fillWhole, rest),
     clock: () => performance.now(),
     quick: QUICK_MS,
   });

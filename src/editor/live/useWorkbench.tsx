@@ -37,7 +37,7 @@ export function useInView(): InView {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new version is a new fill of the same state
   return useMemo(
     () => inViewOf(bench, state),
-    [bench, state.history.doc, state.session.preview, state.session.selection.unit, version],
+    [bench, state.history.doc, state.session.preview?.document, state.session.selection.unit, version],
   );
 }
 

@@ -31,7 +31,7 @@ export function Pane() {
     >
       {isPaneOpen ? <PaneEdge /> : null}
       <header className="pane-header">
-        <PaneTitle />
+        <PaneTitle view={view} />
         <button
           type="button"
           className="pane-toggle"
@@ -45,7 +45,7 @@ export function Pane() {
           </svg>
         </button>
       </header>
-      {isPaneOpen ? <PaneBody height={paneHeight} onAsk={show} /> : null}
+      {isPaneOpen ? <PaneBody view={view} height={paneHeight} onAsk={show} /> : null}
       {isPaneOpen && isAsked && view !== null ? (
         <BecauseCard view={view} onClose={() => setAsked(false)} />
       ) : null}

@@ -4,10 +4,16 @@ import { useSpeech } from "../live/useWorkbench.tsx";
 import { words } from "../words/say.ts";
 import { CoverList } from "./CoverList.tsx";
 import { Elevation } from "./Elevation.tsx";
-import { usePane } from "./usePane.ts";
+import type { PaneView } from "./usePane.ts";
 
-export function PaneBody({ height, onAsk }: { height: number; onAsk: () => void }) {
-  const view = usePane();
+export interface PaneBodyProps {
+  readonly view: PaneView | null;
+  /** Px. */
+  readonly height: number;
+  readonly onAsk: () => void;
+}
+
+export function PaneBody({ view, height, onAsk }: PaneBodyProps) {
   const { t } = useSpeech();
   return (
     <div className="pane-body" style={{ height }}>

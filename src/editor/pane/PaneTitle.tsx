@@ -11,10 +11,9 @@ import { words } from "../words/say.ts";
 import type { DrawnFace } from "./elevation.ts";
 import { isPinned } from "./paneActions.ts";
 import { faceWords } from "./paneWords.ts";
-import { type PaneView, usePane } from "./usePane.ts";
+import type { PaneView } from "./usePane.ts";
 
-export function PaneTitle() {
-  const view = usePane();
+export function PaneTitle({ view }: { view: PaneView | null }) {
   const { t } = useSpeech();
   if (view === null) return <b>{t(words("region.pane"))}</b>;
   const { drawn, seen } = view.now;

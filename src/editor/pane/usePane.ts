@@ -10,7 +10,7 @@ import { useBench, useEditorState, useInView } from "../live/useWorkbench.tsx";
 import type { InView, Workbench } from "../live/workbench.ts";
 import type { Selection } from "../selection.ts";
 import { problemNumbers } from "./elevation.ts";
-import { focusOn, type PaneFocus, selectedWall } from "./paneFocus.ts";
+import { focusOn, type PaneFocus, selectedFaces } from "./paneFocus.ts";
 import { type Focused, focused } from "./paneWalk.ts";
 
 export interface PaneView {
@@ -47,8 +47,8 @@ export function paneView(
   if (live === null || isStale) return null;
   const filled: FilledUnit | null = bench.fills.whole(document, unit, live.kit, mayFill);
   if (filled === null) return null;
-  const wall = selectedWall(unit, selection.items);
-  const kept = focusOn(focus, { unit: unit.id, faces: filled.fill.faces, wall });
+  const own = selectedFaces(unit, selection.items, filled);
+  const kept = focusOn(focus, { unit: unit.id, faces: filled.fill.faces, own });
   const now = kept === null ? null : focused(kept, filled, live.kit);
   if (now === null) return null;
   const given = { filled, unit: unitOf(unit), kit: live.kit, fillers: document.fillers };

@@ -2,7 +2,7 @@
 
 import type { Mm } from "../../units.ts";
 import { fillerTone } from "../theme/palette.ts";
-import { type Pen, strokePath } from "./pen.ts";
+import { type Pen, strokeHatch, strokePath } from "./pen.ts";
 import { type PieceKind, type ScenePiece, scenePieces } from "./pieces.ts";
 import type { Scene } from "./scene.ts";
 import { type Pixel, toPixel, type Viewport, visibleBox } from "./viewport.ts";
@@ -160,12 +160,7 @@ function drawClosure(pen: Pen, { viewport, palette }: Scene, piece: ScenePiece):
   const ring = pieceRing(viewport, piece);
   const [left, right] = [Math.min(...ring.map(([x]) => x)), Math.max(...ring.map(([x]) => x))];
   const [top, bottom] = [Math.min(...ring.map(([, y]) => y)), Math.max(...ring.map(([, y]) => y))];
-  pen.beginPath();
-  for (let x = left - (bottom - top); x < right; x += HATCH_GAP) {
-    pen.moveTo(x, bottom);
-    pen.lineTo(x + (bottom - top), top);
-  }
-  strokePath(pen, { colour: palette.closure, width: 1.4 });
+  strokeHatch(pen, { left, top, right, bottom }, { gap: HATCH_GAP, colour: palette.closure });
   pen.restore();
   pen.beginPath();
   tracePiece(pen, viewport, piece);

@@ -3,7 +3,7 @@
 
 import { fillerTone, inkOnFiller } from "../theme/palette.ts";
 import { ringPath } from "./concrete.ts";
-import { fontOf, type Pen, strokePath } from "./pen.ts";
+import { fontOf, type Pen, strokeHatch, strokePath } from "./pen.ts";
 import type { Scene } from "./scene.ts";
 import { type SoffitKind, type SoffitShape, sceneSoffit } from "./soffitPieces.ts";
 import { type Pixel, toPixel, toScreen, visibleBox } from "./viewport.ts";
@@ -64,16 +64,10 @@ function pixelBox({ viewport }: Scene, { minX, minY, maxX, maxY }: SoffitShape) 
 
 function hatched(pen: Pen, scene: Scene, shape: SoffitShape): void {
   const { viewport, palette } = scene;
-  const { left, top, right, bottom } = pixelBox(scene, shape);
   pen.save();
   filled(pen, scene, [shape], palette.raise);
   pen.clip();
-  pen.beginPath();
-  for (let x = left - (bottom - top); x < right; x += HATCH_GAP) {
-    pen.moveTo(x, bottom);
-    pen.lineTo(x + (bottom - top), top);
-  }
-  strokePath(pen, { colour: palette.closure, width: 1.4 });
+  strokeHatch(pen, pixelBox(scene, shape), { gap: HATCH_GAP, colour: palette.closure });
   pen.restore();
   pen.beginPath();
   ringPath(pen, viewport, shape.outline);

@@ -18,7 +18,7 @@ import { propRadius } from "./drawSoffit.ts";
 import type { Figure } from "./figures.ts";
 import { tracePath } from "./lines.ts";
 import { type LineStyle, type Pen, strokePath } from "./pen.ts";
-import { scenePieces } from "./pieces.ts";
+import { type ScenePiece, scenePieces } from "./pieces.ts";
 import { type SoffitThing, soffitThing } from "./soffitHit.ts";
 import { type Pixel, toPixel, toScreen, type Viewport } from "./viewport.ts";
 
@@ -45,8 +45,7 @@ const CROSS = 12; // px, half a cross-hair
 
 export function drawOverlay(pen: Pen, overlay: Overlay): void {
   const { palette, selection, hovered } = overlay;
-  drawHoveredPiece(pen, overlay);
-  drawSoffitThings(pen, overlay);
+  drawPieces(pen, overlay);
   if (hovered?.kind === "item" && !isAmong(selection, hovered.item)) {
     outline(pen, overlay, hovered.item, { colour: palette.accent, width: 1.25 });
   }
@@ -135,9 +134,19 @@ function roomRing({ unit, live, viewport }: Overlay, id: string): readonly Posit
   ];
 }
 
-function drawHoveredPiece(pen: Pen, { live, hoveredPiece, viewport, palette }: Overlay): void {
-  if (live === null || hoveredPiece === null) return;
-  const lit = scenePieces(live).all.filter(({ id }) => id === hoveredPiece);
+// What the pointer is on lightly, what the hand has taken in the soffit in full. Looked for in the soffit only where no
+// wall has it: a soffit that is not shown is then not laid out either.
+function drawPieces(pen: Pen, overlay: Overlay): void {
+  const { live, hoveredPiece, soffit } = overlay;
+  if (live === null) return;
+  const lit = hoveredPiece === null ? [] : scenePieces(live).all.filter(({ id }) => id === hoveredPiece);
+  drawWallPieces(pen, overlay, lit);
+  const under = hoveredPiece === null || lit.length > 0 ? null : soffitThing(live, hoveredPiece);
+  if (under !== null) drawSoffitThing(pen, overlay, { thing: under, width: 1.25 });
+  if (soffit !== null) drawSoffitThing(pen, overlay, { thing: soffit, width: 2 });
+}
+
+function drawWallPieces(pen: Pen, { viewport, palette }: Overlay, lit: readonly ScenePiece[]): void {
   for (const piece of lit) {
     pen.beginPath();
     ringPath(pen, viewport, piece.corners);
@@ -152,21 +161,18 @@ function drawHoveredPiece(pen: Pen, { live, hoveredPiece, viewport, palette }: O
   }
 }
 
-// In the soffit: what the pointer is on lightly, what the hand has taken in full.
-function drawSoffitThings(pen: Pen, { live, hoveredPiece, soffit, viewport, palette }: Overlay): void {
-  if (live === null) return;
-  const trace = (thing: SoffitThing, width: number) => {
-    pen.beginPath();
-    if (thing.kind === "shape") ringPath(pen, viewport, thing.shape.outline);
-    else {
-      const [x, y] = toScreen(viewport, thing.place.prop.at);
-      pen.arc(x, y, propRadius(viewport.scale) + 3, 0, 2 * Math.PI);
-    }
-    strokePath(pen, { colour: palette.accent, width });
-  };
-  const lit = hoveredPiece === null ? null : soffitThing(live, hoveredPiece);
-  if (lit !== null) trace(lit, 1.25);
-  if (soffit !== null) trace(soffit, 2);
+function drawSoffitThing(
+  pen: Pen,
+  { viewport, palette }: Overlay,
+  { thing, width }: { readonly thing: SoffitThing; readonly width: number },
+): void {
+  pen.beginPath();
+  if (thing.kind === "shape") ringPath(pen, viewport, thing.shape.outline);
+  else {
+    const [x, y] = toScreen(viewport, thing.place.prop.at);
+    pen.arc(x, y, propRadius(viewport.scale) + 3, 0, 2 * Math.PI);
+  }
+  strokePath(pen, { colour: palette.accent, width });
 }
 
 // Square at a free end, round where other walls meet.

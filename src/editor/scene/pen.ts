@@ -51,3 +51,23 @@ export function strokePath(pen: Pen, { colour, width, dash }: LineStyle): void {
   pen.stroke();
   if (dash !== undefined) pen.setLineDash([]);
 }
+
+/** Strokes lines from the lower left to the upper right over a box, px; whoever calls clips them to the form. */
+export function strokeHatch(
+  pen: Pen,
+  {
+    left,
+    top,
+    right,
+    bottom,
+  }: { readonly left: number; readonly top: number; readonly right: number; readonly bottom: number },
+  { gap, colour }: { readonly gap: number; readonly colour: string },
+): void {
+  const rise = bottom - top;
+  pen.beginPath();
+  for (let x = left - rise; x < right; x += gap) {
+    pen.moveTo(x, bottom);
+    pen.lineTo(x + rise, top);
+  }
+  strokePath(pen, { colour, width: 1.4 });
+}

@@ -25,16 +25,19 @@ export function placeProblems(unit: UnitDocument, live: LiveFill | null): readon
     ...problems.filter(({ severity }) => severity === "error"),
     ...problems.filter(({ severity }) => severity === "warning"),
   ];
+  const open = openPlaces(live);
   return ordered.map((problem, k) => ({
     ...{ number: k + 1, problem },
-    at: openPlace(live, problems.indexOf(problem)) ?? placeOf(unit, live, problem),
+    at: open.get(problem) ?? placeOf(unit, live, problem),
   }));
 }
 
-// A problem that leaves a part of a soffit open stands in the middle of that part.
-function openPlace({ fill }: LiveFill, problem: number): Position | null {
-  const open = fill.soffits.flatMap(({ unfilled }) => unfilled).find((each) => each.problem === problem);
-  return open === undefined ? null : middleOf(boxAround(open.outline));
+// A problem that leaves parts of a soffit open stands in the middle of the first of them.
+function openPlaces({ fill }: LiveFill): ReadonlyMap<Problem | undefined, Position> {
+  const open = fill.soffits.flatMap(({ unfilled }) => unfilled).reverse();
+  return new Map(
+    open.map(({ problem, outline }) => [fill.problems[problem], middleOf(boxAround(outline))] as const),
+  );
 }
 
 function placeOf(unit: UnitDocument, live: LiveFill, { where }: Problem): Position | null {

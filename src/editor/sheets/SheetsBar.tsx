@@ -12,10 +12,15 @@ export interface SheetsBarProps {
   readonly files: SheetFiles;
   /** The sheet in hand. */
   readonly shown: string | null;
+  /** How many sheets are ticked: what is printed and saved. */
+  readonly chosen: number;
+  /** How many of those the filter keeps out of the list. */
+  readonly unlisted: number;
   readonly onClose: () => void;
 }
 
-export function SheetsBar({ heading, sheets, files, shown, onClose }: SheetsBarProps) {
+export function SheetsBar(props: SheetsBarProps) {
+  const { heading, sheets, files, shown, chosen, unlisted, onClose } = props;
   const w = useSheetWords();
   const { list, isMaking, isStale } = sheets;
   const going = isMaking ? w(isStale ? "renewing" : "making") : files.said;
@@ -26,10 +31,15 @@ export function SheetsBar({ heading, sheets, files, shown, onClose }: SheetsBarP
         {w("title")}
       </h2>
       <p role="status">{going}</p>
+      {unlisted === 0 ? null : (
+        <small className="sheets-unlisted" role="note">
+          {w("unlisted", { count: unlisted })}
+        </small>
+      )}
       <span className="sheets-acts">
         <MoreFiles files={files} shown={shown} tables={list?.tables ?? []} />
         <button type="button" className="act" aria-disabled={isOff} onClick={files.savePdf}>
-          {w("pdf")}
+          {w("pdf", { count: chosen })}
         </button>
         <button
           type="button"
@@ -38,7 +48,7 @@ export function SheetsBar({ heading, sheets, files, shown, onClose }: SheetsBarP
           title={w("print-tip")}
           onClick={files.print}
         >
-          {w("print")} <kbd>Ctrl P</kbd>
+          {w("print", { count: chosen })} <kbd>Ctrl P</kbd>
         </button>
         <button type="button" className="act" onClick={onClose}>
           {w("close")} <kbd>Esc</kbd>

@@ -4,7 +4,7 @@
 import { useEffect, useRef } from "react";
 import { changeScreen, REGION } from "../live/actions.ts";
 import { useBench, useEditorState } from "../live/useWorkbench.tsx";
-import { chosenKeys, tickedOf } from "./choice.ts";
+import { chosenKeys, tickedOf, unlistedCount } from "./choice.ts";
 import { FieldsForm } from "./FieldsForm.tsx";
 import { Preview } from "./Preview.tsx";
 import { SheetFilter } from "./SheetFilter.tsx";
@@ -62,7 +62,15 @@ export function SheetsView() {
   const all = list === null ? 0 : allSheets(list).length;
   return (
     <section className="sheets" aria-label={w("title")} {...{ [REGION]: "sheets" }}>
-      <SheetsBar heading={heading} sheets={sheets} files={files} shown={sheet?.key ?? null} onClose={close} />
+      <SheetsBar
+        heading={heading}
+        sheets={sheets}
+        files={files}
+        shown={sheet?.key ?? null}
+        chosen={keys.length}
+        unlisted={unlistedCount(keys, listed)}
+        onClose={close}
+      />
       <div className="sheets-side">
         <SheetNotice sheets={sheets} />
         {list === null || all === 0 ? null : (

@@ -52,6 +52,12 @@ export function chosenKeys(list: Pick<SheetList, "sets">, leftOut: LeftOut): rea
   return allSheets(list).flatMap(({ key }) => (leftOut.has(key) ? [] : [key]));
 }
 
+/** How many of the ticked sheets a filter keeps from view: they are saved and printed all the same. */
+export function unlistedCount(chosen: readonly string[], listed: readonly string[]): number {
+  const seen = new Set(listed);
+  return chosen.filter((key) => !seen.has(key)).length;
+}
+
 /**
  * The name of the file that holds the sheets, without extension: that of the sheet where it is one, that of the set
  * where they are of one, else the project's.

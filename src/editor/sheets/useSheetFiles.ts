@@ -41,7 +41,7 @@ export function useSheetFiles(
     said,
     print: () =>
       carryChosen(w("writing", { count }), async () => {
-        await printDocument(await client.html(keys, fullAddresses(SHEET_FONTS)), w("print"));
+        await printDocument(await client.html(keys, fullAddresses(SHEET_FONTS)), w("title"));
         return w("to-printer", { count });
       }),
     savePdf: () =>

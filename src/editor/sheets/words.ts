@@ -49,9 +49,13 @@ const ENGLISH = {
   "zoom-in": "Zoom in",
   "zoom-out": "Zoom out",
 
-  print: "Print",
+  print: { one: "Print one sheet", other: "Print {count} sheets" },
   "print-tip": "Print the chosen sheets. Print at 100 %, never fitted to the page.",
-  pdf: "Save as PDF",
+  pdf: { one: "Save one sheet as PDF", other: "Save {count} sheets as PDF" },
+  unlisted: {
+    one: "One of these sheets is not in the list shown.",
+    other: "{count} of these sheets are not in the list shown.",
+  },
   more: "More files",
   svg: "This sheet as SVG",
   making: "The sheets are being made.",
@@ -120,9 +124,13 @@ const SPANISH: SheetsWords = {
   "zoom-in": "Acercar",
   "zoom-out": "Alejar",
 
-  print: "Imprimir",
+  print: { one: "Imprimir una hoja", other: "Imprimir {count} hojas" },
   "print-tip": "Imprimir las hojas elegidas. Imprima al 100 %, nunca ajustado a la página.",
-  pdf: "Guardar como PDF",
+  pdf: { one: "Guardar una hoja como PDF", other: "Guardar {count} hojas como PDF" },
+  unlisted: {
+    one: "Una de estas hojas no está en la lista mostrada.",
+    other: "{count} de estas hojas no están en la lista mostrada.",
+  },
   more: "Más archivos",
   svg: "Esta hoja como SVG",
   making: "Se preparan las hojas.",
@@ -187,9 +195,13 @@ const PORTUGUESE: SheetsWords = {
   "zoom-in": "Aproximar",
   "zoom-out": "Afastar",
 
-  print: "Imprimir",
+  print: { one: "Imprimir {count} folha", other: "Imprimir {count} folhas" },
   "print-tip": "Imprimir as folhas escolhidas. Imprima a 100 %, nunca ajustado à página.",
-  pdf: "Salvar como PDF",
+  pdf: { one: "Salvar {count} folha como PDF", other: "Salvar {count} folhas como PDF" },
+  unlisted: {
+    one: "{count} destas folhas não está na lista mostrada.",
+    other: "{count} destas folhas não estão na lista mostrada.",
+  },
   more: "Mais arquivos",
   svg: "Esta folha como SVG",
   making: "As folhas estão sendo preparadas.",

@@ -53,14 +53,14 @@ function unitOf(document: PlanDocument, id: string): UnitDocument {
 
 const NO_UNIT = emptyUnit("", "", 0);
 
-/** One event on the tool in hand. `pointer` says what the pointer is. */
+/** One event on the tool in hand. `pointer` says what the pointer is. The same state back where nothing came of it. */
 export function handleEvent(
   state: EditorState,
   event: ToolEvent,
   pointer: keyof typeof REACH_PX = "mouse",
 ): EditorState {
   const [tool, intents] = turnTool(state.session.tool, event, contextOf(state, pointer));
-  return intents.reduce(carryOut, withSession(state, { tool }));
+  return intents.reduce(carryOut, tool === state.session.tool ? state : withSession(state, { tool }));
 }
 
 /** Takes another tool in hand. What the old one was doing leaves nothing behind. */
@@ -143,13 +143,13 @@ export function contextOf(state: EditorState, pointer: keyof typeof REACH_PX): T
 }
 
 function carryOut(state: EditorState, intent: Intent): EditorState {
-  const { history, session } = state;
+  const { session } = state;
   switch (intent.kind) {
     case "select":
       return withSession(state, { selection: { ...session.selection, items: intent.items } });
     case "preview": {
-      const document = previewed(history.doc, intent.edits);
-      return withSession(state, { preview: { document, marks: intent.marks } });
+      const { edits, marks } = intent;
+      return withSession(state, { preview: { document: previewed(state, edits), edits, marks } });
     }
     case "discard-preview":
       return withSession(state, { preview: null });
@@ -162,9 +162,14 @@ function carryOut(state: EditorState, intent: Intent): EditorState {
   }
 }
 
-// A refused edit shows the plan as it stands; the sentence comes when the step is asked for.
-function previewed(document: PlanDocument, edits: readonly Edit[]): PlanDocument {
-  return edits.length === 0 ? document : withEdits(document, edits).document;
+// A refused edit shows the plan as it stands; the sentence comes when the step is asked for. A hand that moves within one
+// step of the grid asks for the same edits again: the same document back, so that nothing is filled or drawn anew. No
+// preview outlives the document it was made of.
+function previewed({ history, session }: EditorState, edits: readonly Edit[]): PlanDocument {
+  if (edits.length === 0) return history.doc;
+  const { preview } = session;
+  const isSame = preview !== null && JSON.stringify(preview.edits) === JSON.stringify(edits);
+  return isSame ? preview.document : withEdits(history.doc, edits).document;
 }
 
 function committed(state: EditorState, intent: Extract<Intent, { readonly kind: "commit" }>): EditorState {

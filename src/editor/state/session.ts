@@ -2,6 +2,7 @@
 // is undone and none of it is saved with the project.
 
 import type { PlanDocument } from "../../plan/document.ts";
+import type { Edit } from "../../plan/edit.ts";
 import type { Clip } from "../../plan/editClip.ts";
 import type { Position } from "../../plan/project.ts";
 import type { Selection } from "../selection.ts";
@@ -14,6 +15,7 @@ import type { Words } from "../words/say.ts";
 export interface Preview {
   /** The document with the gesture's edits; the one in the history itself where it makes none. */
   readonly document: PlanDocument;
+  readonly edits: readonly Edit[];
   readonly marks: readonly Mark[];
 }
 

@@ -88,13 +88,14 @@ function pressed(event: PointerEvent, context: ToolContext): Turned<SelectTool> 
   return [inPhase({ kind: "pressing", hit, items, start, wasSelected, modifiers }), selected];
 }
 
-function pointed({ phase }: SelectTool, event: PointerEvent, context: ToolContext): Turned<SelectTool> {
+function pointed(tool: SelectTool, event: PointerEvent, context: ToolContext): Turned<SelectTool> {
+  const { phase } = tool;
   const { at: pointer, modifiers } = event;
   if (phase.kind === "dragging") return dragged({ ...phase, pointer, modifiers }, context);
   if (phase.kind === "window") return [inPhase(phase), [windowPreview(phase.start, pointer)]];
-  if (phase.kind !== "pressing") return [inPhase(phase), []];
+  if (phase.kind !== "pressing") return [tool, []];
   const [dx, dy] = [pointer[0] - phase.start[0], pointer[1] - phase.start[1]];
-  if (dx * dx + dy * dy <= context.reach * context.reach) return [inPhase(phase), []];
+  if (dx * dx + dy * dy <= context.reach * context.reach) return [tool, []];
   if (phase.hit !== null) {
     const { hit, items, start } = phase;
     return dragged({ kind: "dragging", hit, items, start, pointer, modifiers }, context);

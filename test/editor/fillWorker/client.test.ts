@@ -235,12 +235,38 @@ describe("the answers as the live fill takes them", () => {
   const filled = { outline: plain.outline, fill: plain.fill };
   const inPage = { outline: plain.outline, fill: { ...plain.fill, unit: "in the page" } };
   const beside = (answer: FillAnswer) =>
-    fillBeside({ fill: async () => answer, cancel: () => {} }, async () => inPage)(ask);
+    fillBeside(
+      { fill: async () => answer, cancel: () => {} },
+      async () => inPage,
+      async () => {},
+    )(ask);
 
   it("are the fill, nothing, or the fill of the page where there is no worker", async () => {
     expect(await beside({ status: "filled", filled, revision: 1, isCurrent: false })).toBe(filled);
     expect(await beside({ status: "put-aside" })).toBeNull();
     expect(await beside({ status: "no-worker", reason: "none" })).toBe(inPage);
+  });
+
+  it("fill nothing in the page for a hand that has moved on, only for the one that rests", async () => {
+    const filledHere: number[] = [];
+    let wake = () => {};
+    const resting = new Promise<void>((done) => {
+      wake = done;
+    });
+    const noWorker: FillAnswer = { status: "no-worker", reason: "none" };
+    const fill = fillBeside(
+      { fill: async () => noWorker, cancel: () => {} },
+      async (asked) => {
+        filledHere.push(asked.storey.clearHeight);
+        return inPage;
+      },
+      () => resting,
+    );
+    const storeys = [2400, 2500, 2600].map((clearHeight) => ({ ...ask.storey, clearHeight }));
+    const answers = storeys.map((storey) => fill({ ...ask, storey }));
+    wake();
+    expect(await Promise.all(answers)).toEqual([null, null, inPage]);
+    expect(filledHere).toEqual([2600]);
   });
 
   it("are a rejection where the fill broke down", async () => {

@@ -9,6 +9,7 @@ import {
   sheetKeyOf,
   tickedOf,
   toggled,
+  unlistedCount,
 } from "../../../src/editor/sheets/choice.ts";
 import {
   filterChoices,
@@ -54,6 +55,20 @@ function listOf(names: readonly string[]): Pick<SheetList, "sets"> {
 const list = listOf(["a", "b"]);
 const all = { kind: null, room: null };
 const names = (keys: readonly string[]) => keys.join(" ");
+
+describe("ticked sheets that a filter keeps from view", () => {
+  const bills = rowsOf(list, { kind: "bill", room: null }).flatMap((row) =>
+    row.kind === "sheet" ? row.keys : [],
+  );
+  it.each([
+    { why: "none without a filter", leftOut: [], listed: chosenKeys(list, new Set()), count: 0 },
+    { why: "all but those of the kind", leftOut: [], listed: bills, count: 6 },
+    { why: "not those that are not ticked", leftOut: ["a/bath", "b/bath"], listed: bills, count: 4 },
+    { why: "nothing listed", leftOut: [], listed: [], count: 8 },
+  ])("are counted: $why", ({ leftOut, listed, count }) => {
+    expect(unlistedCount(chosenKeys(list, new Set(leftOut)), listed)).toBe(count);
+  });
+});
 
 describe("the rows of the list", () => {
   it.each([
