@@ -5,15 +5,15 @@ import { roundTo } from "../units.ts";
 
 const SHOWN_MISSING = 12;
 
-/** Three to five lines; empty for a fill without a set. */
+/** Three to six lines; empty for a fill without a set. */
 export function setSummary({ set }: Pick<FillDocument, "set">, currency: string | null): string {
   if (set === undefined) return "";
-  const unit = unitOf(set, currency);
+  const unit = unitOf(set.countedBy, currency);
   const { parts } = set;
   const amount = (value: number) => `${roundTo(value, 2).toFixed(2)}${unit}`;
   const lines = [
-    `Set for every pour${unit === "" ? ", in prices of the kit, which states no currency" : ""}: ` +
-      `${amount(set.cost)} (panels ${amount(parts.set)}, handling ${amount(parts.handling)}, ` +
+    ...unpricedText(set, currency),
+    `Set for every pour: ${amount(set.cost)} (panels ${amount(parts.set)}, handling ${amount(parts.handling)}, ` +
       `closures ${amount(parts.closures)}, sizes ${amount(parts.distinctSizes)}).`,
     claimOf(set, amount),
     set.status === "infeasible" ? missingText(set) : savedText(set, amount),
@@ -22,13 +22,24 @@ export function setSummary({ set }: Pick<FillDocument, "set">, currency: string 
   return `${lines.join("\n")}\n`;
 }
 
+// Amounts without a unit, and weights that count as another one, are not left to be guessed.
+function unpricedText({ countedBy }: PanelSet, currency: string | null): readonly string[] {
+  if (countedBy !== "price")
+    return [
+      `The kit does not price every panel: ${countedBy} is counted instead, and the weights of \`objective\` as${unitOf(countedBy, currency)}.`,
+    ];
+  return currency === null
+    ? ["Amounts are in the money of the kit's prices; the kit names no currency."]
+    : [];
+}
+
 function savedText({ wallByWall, cost }: PanelSet, amount: (value: number) => string): string {
   if (wallByWall === null) return "Filling every wall by itself takes more panels than there are.";
   const saved = wallByWall - cost;
   return `Filling every wall by itself costs ${amount(wallByWall)}: saved ${amount(saved)}, ${percent(saved, wallByWall)}.`;
 }
 
-function unitOf({ countedBy }: PanelSet, currency: string | null): string {
+function unitOf(countedBy: PanelSet["countedBy"], currency: string | null): string {
   if (countedBy === "mass") return " kg";
   if (countedBy === "area") return " m²";
   return currency === null ? "" : ` ${currency}`;
@@ -43,13 +54,15 @@ function claimOf(set: PanelSet, amount: (value: number) => string): string {
     case "optimal":
       return set.proof === "certificate"
         ? "Proven optimal: the bound checked in whole numbers meets it."
-        : `Proven optimal by a search to its end; whole numbers alone prove no less than ${amount(set.certifiedBound)}.`;
+        : "Proven optimal: every choice that could be cheaper was gone through in whole numbers.";
     case "gap":
-      return `The work allowed ran out: ${within}, ${amount(set.lowerBound)}.`;
+      return set.proof === "search"
+        ? `Proven in whole numbers: ${within}, ${amount(set.lowerBound)}. The solver's own search came to its end and found nothing cheaper.`
+        : `The work allowed ran out: ${within}, ${amount(set.lowerBound)}.`;
     case "stopped":
       return `Stopped: ${within}, ${amount(set.lowerBound)}.`;
     case "infeasible":
-      return "No plan exists with the panels there are. This one buys what it lacks.";
+      return `No plan exists with the panels there are${set.proof === "search" ? ", by the solver's own search" : ""}. This one buys what it lacks.`;
     default:
       return set.status satisfies never;
   }

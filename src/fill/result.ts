@@ -272,12 +272,14 @@ export interface PanelSet {
   readonly pieces: readonly SetPiece[];
   readonly cost: number;
   readonly parts: SetParts;
-  /** No choice costs less. */
+  /** No choice costs less, proven in whole numbers. */
   readonly lowerBound: number;
-  /** The bound that whole-number arithmetic alone proves; `lowerBound` may be higher once a search has come to its end. */
-  readonly certifiedBound: number;
-  /** What "optimal" or "infeasible" stands on; null with any other status. */
-  readonly proof: "certificate" | "search" | null;
+  /**
+   * What is known beyond the plan. "certificate": the prices of a bound prove the status; "enumeration": every choice that
+   * could be cheaper was gone through; both in whole numbers. "search": only the solver's own search, which reckons with
+   * rounded numbers, came to its end: no choice has pieces enough ("infeasible"), or none is cheaper ("gap"). Null: nothing.
+   */
+  readonly proof: "certificate" | "enumeration" | "search" | null;
   /** The cost of filling every interval by itself; null where that takes more panels than there are. */
   readonly wallByWall: number | null;
   /** Pieces that no plan can do without and that are not there. */

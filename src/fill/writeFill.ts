@@ -63,7 +63,6 @@ function setEntry(set: PanelSet) {
       fixed: amount(set.parts.fixed),
     },
     lowerBound: amount(set.lowerBound),
-    certifiedBound: amount(set.certifiedBound),
     proof: set.proof,
     wallByWall: set.wallByWall === null ? null : amount(set.wallByWall),
     ...(set.missing !== undefined && {

@@ -16,7 +16,7 @@ export interface ModelBuilder {
 
 interface NewColumn {
   readonly cost: number;
-  readonly lower?: number;
+  /** 0 at least. */
   readonly upper?: number;
   readonly isWhole?: boolean;
   /** Each row at most once. */
@@ -25,7 +25,6 @@ interface NewColumn {
 
 export function createModelBuilder(): ModelBuilder {
   const cost: number[] = [];
-  const lower: number[] = [];
   const upper: number[] = [];
   const whole: number[] = [];
   const rowLower: number[] = [];
@@ -41,7 +40,6 @@ export function createModelBuilder(): ModelBuilder {
     },
     addColumn(column) {
       cost.push(column.cost);
-      lower.push(column.lower ?? 0);
       upper.push(column.upper ?? Number.POSITIVE_INFINITY);
       whole.push(column.isWhole === true ? 1 : 0);
       for (const [row, value] of column.entries) {
@@ -54,7 +52,7 @@ export function createModelBuilder(): ModelBuilder {
     columnCount: () => cost.length,
     build: () => ({
       cost: Float64Array.from(cost),
-      lower: Float64Array.from(lower),
+      lower: new Float64Array(cost.length),
       upper: Float64Array.from(upper),
       isWhole: whole.includes(1) ? Int32Array.from(whole) : null,
       rowLower: Float64Array.from(rowLower),

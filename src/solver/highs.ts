@@ -6,31 +6,22 @@
 import type { Highs, ModelData } from "highs";
 import type { LinearModel, Solved, SolveLimits, Solver } from "./linear.ts";
 
-/** Loads the library, not before it is asked for. In Node it finds its WebAssembly file itself; a browser build passes the URL. */
-export async function loadHighs(wasmUrl?: string): Promise<Solver> {
+/** Loads the library, not before it is asked for. */
+export async function loadHighs(): Promise<Solver> {
   const { default: loadLibrary } = await import("highs");
-  const library = await loadLibrary(wasmUrl === undefined ? {} : { locateFile: () => wasmUrl });
+  const library = await loadLibrary();
   return (model, limits = {}) => solve(library, model, limits);
 }
 
 function solve(library: Highs, model: LinearModel, limits: SolveLimits): Solved {
   const { modelStatus, callbackType } = library.constants;
   const most = limits.steps ?? Number.POSITIVE_INFINITY;
-  let steps = 0;
   let ended: "limit" | "stopped" | null = null;
   return library.withModel(dataOf(library, model), (held): Solved => {
     held.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: limits.gap ?? 1e-6 });
-    if (limits.nodes !== undefined) held.options.set("mip_max_nodes", limits.nodes);
-    const isMixed = model.isWhole !== null;
-    if (!isMixed && Number.isFinite(most)) held.options.set("simplex_iteration_limit", most);
     const run = held.run({
-      [callbackType.mipImprovingSolution]({ data }) {
-        if (data.mip_solution !== undefined) limits.onBetter?.(data.mip_solution);
-        return undefined;
-      },
       [callbackType.mipInterrupt](event) {
-        steps = Number(event.data.mip_total_lp_iterations ?? 0);
-        if (steps > most) ended = "limit";
+        if (Number(event.data.mip_total_lp_iterations ?? 0) > most) ended = "limit";
         else if (limits.isStopped?.() === true) ended = "stopped";
         if (ended !== null) event.interrupt();
         return undefined;
@@ -46,8 +37,7 @@ function solve(library: Highs, model: LinearModel, limits: SolveLimits): Solved 
           ? "infeasible"
           : (ended ?? (hasValues || isLimit(run.modelStatus, modelStatus) ? "limit" : "failed")),
       values: solution?.colValue ?? null,
-      duals: isMixed || !isSolved ? null : (solution?.rowDual ?? null),
-      steps: isMixed ? steps : Number(held.info.get("simplex_iteration_count")),
+      duals: model.isWhole !== null || !isSolved ? null : (solution?.rowDual ?? null),
     };
   });
 }

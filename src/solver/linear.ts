@@ -18,27 +18,21 @@ export interface LinearModel {
 }
 
 export interface SolveLimits {
-  /** Most nodes of the search tree. */
-  readonly nodes?: number;
-  /** Most simplex steps of the whole search: unlike seconds, the same on every machine. */
+  /** Most simplex steps of the search for whole numbers: unlike seconds, the same on every machine. */
   readonly steps?: number;
   /** The search may end once cost and bound are no further apart. */
   readonly gap?: number;
   /** Asked now and then; true ends the search with what there is. */
   readonly isStopped?: () => boolean;
-  /** Told of every better answer on the way. */
-  readonly onBetter?: (values: Float64Array) => void;
 }
 
 export interface Solved {
-  /** "limit": nodes or steps ran out. "stopped": {@link SolveLimits.isStopped} said so. */
+  /** "limit": steps ran out. "stopped": {@link SolveLimits.isStopped} said so. */
   readonly status: "optimal" | "infeasible" | "limit" | "stopped" | "failed";
   /** The best answer found; null without one. Whole numbers come with the usual dust behind the point. */
   readonly values: Float64Array | null;
   /** What one more unit of each row's bound is worth, of a model without whole columns; null otherwise. */
   readonly duals: Float64Array | null;
-  /** Simplex steps taken. */
-  readonly steps: number;
 }
 
 /** The same model and limits give the same answer, unless it was stopped. */

@@ -8,6 +8,7 @@ import { optimiseSet } from "../../src/fill/optimise/optimiseSet.ts";
 import { type Layout, type Plan, placeIn, type SetProblem } from "../../src/fill/optimise/setProblem.ts";
 import { createModelBuilder, type Entry } from "../../src/solver/builder.ts";
 import { loadHighs } from "../../src/solver/highs.ts";
+import { seeded } from "./gridUnit.ts";
 
 const WIDTHS = [600, 550, 500, 450, 400, 350, 300, 250, 200, 150, 100, 50];
 const STRIP = { least: 20, greatest: 90 };
@@ -15,11 +16,8 @@ const SECONDS = 30;
 
 /** Runs of 300 to 6,000 mm, one in seven off the grid of 50; amounts in cents. */
 function scheme(pours: number, runs: number, seed: number): SetProblem {
-  let state = seed;
-  const below = (n: number) => {
-    state = (state * 48271) % 2147483647;
-    return state % n;
-  };
+  const random = seeded(seed);
+  const below = (n: number) => Math.floor(random() * n);
   const list = Array.from({ length: pours }, (_, offer) =>
     Array.from({ length: runs - below(10) }, () => ({
       offer,

@@ -3,6 +3,8 @@
 import { describe, expect, it, vi } from "vitest";
 import { coreTools } from "../../src/cli/coreTools.ts";
 import { main } from "../../src/cli/main.ts";
+import { setSummary } from "../../src/cli/setSummary.ts";
+import type { PanelSet } from "../../src/fill/result.ts";
 import { memoryIo } from "../support/memoryIo.ts";
 import { readInstance } from "../support/setInstance.ts";
 import { drawnInstance } from "../support/setProject.ts";
@@ -36,18 +38,49 @@ describe("optimise", () => {
   it("says what the set costs, how sure that is and what it saves", async () => {
     const { err } = await run("optimise a.json");
     expect(err).toMatch(
-      /Set for every pour: 1410\.00 EUR \(panels .*\)\.\nProven optimal .*\n.*saved \d+\.\d\d EUR, [\d.]+ %\.\n$/,
+      /Set for every pour: 1410\.00 EUR \(panels .*\)\.\nProven optimal: .*\n.*saved \d+\.\d\d EUR, [\d.]+ %\.\n$/,
     );
   });
 
-  it("says that amounts are prices of the kit where that states no currency", async () => {
-    const text = JSON.stringify(project);
-    expect(text).toContain('"currency":"EUR",');
-    const file: object = JSON.parse(text.replace('"currency":"EUR",', ""));
-    const { err } = await run("optimise a.json", file);
-    expect(err).toMatch(
-      /Set for every pour, in prices of the kit, which states no currency: 1410\.00 \(panels /,
+  it("leaves no amount without saying in what it is counted", async () => {
+    const { kit } = structuredClone(project) as unknown as {
+      kit: { currency?: string; pieces: { price?: number }[] };
+    };
+    delete kit.currency;
+    expect((await run("optimise a.json", { ...project, kit })).err).toMatch(
+      /the kit names no currency\.\nSet for every pour: 1410\.00 \(/,
     );
+    delete kit.pieces[0]!.price;
+    expect((await run("optimise a.json", { ...project, kit })).err).toMatch(
+      /mass is counted instead, and the weights of `objective` as kg\.\nSet for every pour: [\d.]+ kg \(/,
+    );
+  });
+
+  it.each([
+    {
+      why: "work ran out",
+      proof: null,
+      says: /^The work allowed ran out: within 0\.5 % .*, 199\.00 EUR\.$/m,
+    },
+    {
+      why: "only the solver's word",
+      proof: "search" as const,
+      says: /within 0\.5 % .*own search came to its end/,
+    },
+  ])("a bound that does not meet the cost is never called optimal: $why", ({ proof, says }) => {
+    const set: PanelSet = {
+      status: "gap",
+      countedBy: "price",
+      pieces: [],
+      cost: 200,
+      parts: { set: 200, handling: 0, closures: 0, distinctSizes: 0, fixed: 0 },
+      lowerBound: 199,
+      proof,
+      wallByWall: 210,
+    };
+    const text = setSummary({ set }, "EUR");
+    expect(text).toMatch(says);
+    expect(text).not.toMatch(/optimal/);
   });
 
   it("ends with 1 where no plan has pieces enough, and names them", async () => {

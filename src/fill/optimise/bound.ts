@@ -79,11 +79,15 @@ export function boundOf(problem: SetProblem, prices: DayPrices): Bound {
   return { value: inSteps * problem.step, fine, columnCosts, tables, leastOf };
 }
 
-// The least, over all numbers of pieces the set may hold of a kind, of what they cost less what they are worth.
-function leastWorth(problem: SetProblem, prices: DayPrices, kind: number): number {
+/**
+ * The least, over all numbers of pieces the set may hold of a kind, of what they cost less what they are worth, thousandths.
+ *
+ * @param need - it holds so many at least, and what stands on any day
+ */
+export function leastWorth(problem: SetProblem, prices: DayPrices, kind: number, need = 0): number {
   const { price, owned, most } = problem.kinds[kind]!;
   let worth = 0;
-  let least = 0;
+  let least = need;
   for (let day = 0; day < problem.days; day++) {
     worth += prices[placeIn(problem, day, kind)]!;
     least = Math.max(least, problem.standing[placeIn(problem, day, kind)]!);

@@ -3,6 +3,7 @@
 // Martello, Toth: Knapsack Problems, Wiley 1990, ch. 5. Whole numbers throughout.
 
 import type { Mm } from "../../units.ts";
+import { greatestDivisor } from "./amounts.ts";
 import type { Layout, Offer } from "./setProblem.ts";
 
 /** Least costs of exact sums, by steps of length. */
@@ -21,9 +22,7 @@ export interface Cheapest {
 
 /** Every sum of widths is a multiple of this, mm. */
 export function stepOf(offer: Offer): Mm {
-  let step = 0;
-  for (const { width } of offer.columns) for (let b = width; b !== 0; ) [step, b] = [b, step % b];
-  return step === 0 ? 1 : step;
+  return greatestDivisor(offer.columns.map(({ width }) => width));
 }
 
 const NONE = 255;

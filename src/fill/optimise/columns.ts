@@ -28,10 +28,9 @@ const MOST_ROUNDS = 60;
 const MOST_CELLS = 4e8;
 
 /**
- * Rounds of pricing, each a step of a generator that yields the best bound so far.
+ * Rounds of pricing, each a step of a generator that yields the best bound so far; the first is the one without prices.
  *
  * @param given - at least one layout for each run
- * @param known - places of the last run, to begin with
  */
 export function* generate(
   problem: SetProblem,

@@ -33,24 +33,8 @@ export interface Demand {
   readonly closures: readonly Mm[];
 }
 
-/** What may not be chosen. Where nothing else covers an interval, it keeps what is best for it alone. */
-export interface SetLimits {
-  /** Codes of wall panels. */
-  readonly forbidden: ReadonlySet<string>;
-  /** Of one piece, kg; null: any. */
-  readonly greatestMass: number | null;
-}
-
-export const NO_LIMITS: SetLimits = { forbidden: new Set(), greatestMass: null };
-
 /** @param free - the intervals of the fill that no pin holds, in the order of its faces */
-export function demandOf(
-  { drafts, fill }: FilledUnit,
-  free: readonly FreeInterval[],
-  kit: Kit,
-  limits: SetLimits = NO_LIMITS,
-): Demand {
-  const barred = barredCodes(kit, limits);
+export function demandOf({ drafts, fill }: FilledUnit, free: readonly FreeInterval[], kit: Kit): Demand {
   const groups = new Map<string, { heights: readonly Mm[]; table: CoverTable; intervals: FreeInterval[] }>();
   for (const interval of free) {
     const { face, opposite } = interval.stretch;
@@ -69,19 +53,11 @@ export function demandOf(
     parts.flatMap((part) => (part.kind === "closure" ? [part.high - part.low] : [])),
   );
   const found = [...groups.values()].map(({ heights, table, intervals }): IntervalGroup => {
-    const all = table.widths.map(({ width }) => widthOffer(width, heights, kit));
-    const widths = all.filter(({ codes }) => [...codes.keys()].every((code) => !barred.has(code)));
-    const canCover = coverable(widths, table, intervals);
-    const chosen = intervals.filter(({ stretch }) => canCover(stretch.high - stretch.low));
-    for (const { cover } of chosen) takeAway(cover, all, standing, closures);
-    return { table, widths, intervals: chosen };
+    const widths = table.widths.map(({ width }) => widthOffer(width, heights, kit));
+    for (const { cover } of intervals) takeAway(cover, widths, standing, closures);
+    return { table, widths, intervals };
   });
-  return { groups: found.filter(({ intervals }) => intervals.length > 0), standing, closures };
-}
-
-function barredCodes(kit: Kit, { forbidden, greatestMass }: SetLimits): ReadonlySet<string> {
-  const heavy = kit.pieces.filter(({ mass }) => greatestMass !== null && mass > greatestMass);
-  return new Set([...forbidden, ...heavy.map(({ code }) => code)]);
+  return { groups: found, standing, closures };
 }
 
 function widthOffer(width: Mm, heights: readonly Mm[], kit: Kit): WidthOffer {
@@ -91,29 +67,6 @@ function widthOffer(width: Mm, heights: readonly Mm[], kit: Kit): WidthOffer {
     if (code !== undefined) codes.set(code, (codes.get(code) ?? 0) + 1);
   }
   return { width, codes, pieces: heights.length };
-}
-
-// Which lengths the permitted widths cover, and whether what covers an interval now is known by its pieces.
-function coverable(
-  widths: readonly WidthOffer[],
-  table: CoverTable,
-  intervals: readonly FreeInterval[],
-): (length: Mm) => boolean {
-  if (widths.length === table.widths.length) return () => true;
-  const longest = intervals.reduce((most, { stretch }) => Math.max(most, stretch.high - stretch.low), 0);
-  const isSum = new Uint8Array(longest + 1);
-  isSum[0] = 1;
-  for (let at = 1; at <= longest; at++) {
-    if (widths.some(({ width }) => width <= at && isSum[at - width] === 1)) isSum[at] = 1;
-  }
-  const { closure } = table;
-  return (length) => {
-    if (isSum[length] === 1) return true;
-    for (let strip = closure?.least ?? 1; strip <= Math.min(closure?.greatest ?? 0, length); strip++) {
-      if (isSum[length - strip] === 1) return true;
-    }
-    return false;
-  };
 }
 
 function takeAway(

@@ -69,6 +69,8 @@ function addSet(
   const rows = new Map<number, readonly number[]>();
   problem.kinds.forEach(({ price, most }, kind) => {
     const own = allowance[kind]!;
+    const taken = mostOf(problem, free, kind);
+    let cap = taken;
     const isLimited = Number.isFinite(most);
     const entries: Entry[] = [];
     const charged: Entry[] = [];
@@ -77,26 +79,23 @@ function addSet(
       const place = placeIn(problem, day, kind);
       const standing = usage[place]!;
       if (standing > 0) isHeld = true;
+      cap = Math.max(cap, taken + standing);
       if (!touched.has(place) && standing <= own) continue;
       const row = builder.addRow(Number.NEGATIVE_INFINITY, own - standing);
       entries.push([row, -1]);
       if (touched.has(place)) rows.set(place, [row]);
     }
     if (problem.kindCharge > 0 && !isHeld) {
-      const cap = mostOf(problem, free, kind);
       for (let day = 0; day < problem.days; day++) {
         const place = placeIn(problem, day, kind);
         if (!touched.has(place)) continue;
         const row = builder.addRow(Number.NEGATIVE_INFINITY, 0);
-        charged.push([row, -cap]);
+        charged.push([row, -taken]);
         rows.set(place, [...(rows.get(place) ?? []), row]);
       }
       builder.addColumn({ cost: problem.kindCharge, upper: 1, isWhole: true, entries: charged });
     }
     if (entries.length === 0) return;
-    let cap = mostOf(problem, free, kind);
-    for (let day = 0, free = cap; day < problem.days; day++)
-      cap = Math.max(cap, free + usage[placeIn(problem, day, kind)]!);
     builder.addColumn({
       cost: price,
       upper: isLimited ? Math.max(0, most - own) : cap,

@@ -31,7 +31,7 @@ const MOST_CYCLES = 4;
 const MOST_PAIRS = 24;
 
 /** Better plans as they are found; ends when the bound is met, nothing helps or it is stopped. */
-export function* improve(problem: SetProblem, start: Plan, tools: ImproveTools): Generator<Plan, Plan> {
+export function* improve(problem: SetProblem, start: Plan, tools: ImproveTools): Generator<Plan, void> {
   const state = { problem, tools, best: start, cost: costOf(problem, start).total };
   const order = offersByLength(problem);
   const built = construct(state, order);
@@ -42,7 +42,6 @@ export function* improve(problem: SetProblem, start: Plan, tools: ImproveTools):
     STEPS_ONE,
   );
   yield* cycle(state, pairsOf(order), STEPS_TWO);
-  return state.best;
 }
 
 interface State {

@@ -10,7 +10,7 @@ import type { FillDocument } from "../result.ts";
 import type { ChooseCover, FreeInterval } from "../solve.ts";
 import type { Stretch } from "../stretches.ts";
 import { costOf } from "./countPlan.ts";
-import { type Demand, demandOf, NO_LIMITS, type SetLimits } from "./demand.ts";
+import { type Demand, demandOf } from "./demand.ts";
 import { type OptimiseTools, optimiseSet, type SetAnswer } from "./optimiseSet.ts";
 import { problemOf, type StatedProblem } from "./problemOf.ts";
 import { describeSet } from "./setDocument.ts";
@@ -18,11 +18,8 @@ import type { LaidOut, Layout, Plan } from "./setProblem.ts";
 
 export interface OptimiseInput extends FillTogether {
   readonly solver: Solver;
-  readonly limits?: SetLimits;
   readonly isStopped?: () => boolean;
-  /** Told of better plans while the generator cannot yield. */
-  readonly onBetter?: (progress: SetProgress) => void;
-  /** Simplex steps the proof may take. */
+  /** Simplex steps the solver's search may take. */
   readonly proofSteps?: number;
 }
 
@@ -48,7 +45,7 @@ export function* optimiseProject(input: OptimiseInput): Generator<SetProgress, F
       free.push(interval);
       return interval.cover;
     };
-    demands.push(demandOf(fillCasting(casting, input, listed), free, kit, input.limits ?? NO_LIMITS));
+    demands.push(demandOf(fillCasting(casting, input, listed), free, kit));
   }
   const given = { project, kit, demands, days };
   const stated = problemOf({ ...given, buy: project.buy });
@@ -85,11 +82,10 @@ function* driven(
     best: best / amounts.scale,
     bound: bound / amounts.scale,
   });
-  const { solver, isStopped, onBetter, proofSteps } = input;
+  const { solver, isStopped, proofSteps } = input;
   const tools: OptimiseTools = {
     solver,
     ...(isStopped !== undefined && { isStopped }),
-    ...(onBetter !== undefined && { onBetter: (progress) => onBetter(told(progress)) }),
     ...(proofSteps !== undefined && { proofSteps }),
   };
   const steps = optimiseSet(problem, wallByWall, tools);

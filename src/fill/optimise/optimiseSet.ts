@@ -1,14 +1,16 @@
 // The cheapest set for all pours together: always a plan, always a bound, the proof if the work allowed for it is enough.
 //
-//   wall by wall ──▶ bound, proven in whole numbers ──▶ better plans ──▶ proof
+//   wall by wall ──▶ bound, proven in whole numbers ──▶ better plans ──▶ the solver's search ──▶ proof in whole numbers
 //
 // A generator: whoever drives it may show what it yields, stop it and keep the best so far, or let it go. The same problem
 // gives the same answer whatever the machine's speed, unless it was stopped.
 
 import type { Solver } from "../../solver/linear.ts";
-import { boundOf, type DayPrices } from "./bound.ts";
+import type { PanelSet } from "../result.ts";
+import type { DayPrices } from "./bound.ts";
 import { generate, type PricedBound } from "./columns.ts";
 import { costOf } from "./countPlan.ts";
+import { isLeast } from "./exhaust.ts";
 import { improve } from "./improve.ts";
 import { prove } from "./prove.ts";
 import type { Plan, SetProblem } from "./setProblem.ts";
@@ -25,28 +27,27 @@ export interface Progress {
 
 export interface SetAnswer {
   /**
-   * "optimal": no plan is cheaper. "gap": the work allowed ran out. "stopped": it was stopped. "infeasible": no plan does
-   * with the pieces there are; the plan then is short of some.
+   * "optimal": no plan is cheaper, proven in whole numbers. "gap": the work allowed for that ran out. "stopped": it was
+   * stopped. "infeasible": no plan does with the pieces there are; the plan then is short of some.
    */
   readonly status: "optimal" | "gap" | "stopped" | "infeasible";
   readonly plan: Plan;
-  /** Units, as is `bound`. */
+  /** Units. */
   readonly cost: number;
+  /** No plan costs less, proven in whole numbers, units. */
   readonly bound: number;
   /** The bound that `prices` prove, which anyone can check: see bound.ts. */
   readonly certified: number;
   readonly prices: DayPrices;
-  /** What the claim "optimal" or "infeasible" stands on. */
-  readonly proof: "certificate" | "search" | null;
+  /** See `PanelSet` in result.ts. */
+  readonly proof: PanelSet["proof"];
 }
 
 export interface OptimiseTools {
   readonly solver: Solver;
   /** Asked often; true ends the work with the best so far. */
   readonly isStopped?: () => boolean;
-  /** Told of better plans found while the generator cannot yield. */
-  readonly onBetter?: (progress: Progress) => void;
-  /** Simplex steps the proof may take. */
+  /** Simplex steps the solver's search may take. */
   readonly proofSteps?: number;
 }
 
@@ -71,11 +72,10 @@ function* searchTwice(problem: SetProblem, start: Plan, tools: SearchTools): Gen
   // Short of something: either no plan does without, or one is to be found that does.
   const bare = yield* search(shortageOnly(problem), found.plan, tools, "shortage");
   if (bare.certified > 0) return { ...found, status: "infeasible", proof: "certificate" };
-  if (bare.bound > 0) return { ...found, status: "infeasible", proof: "search" };
-  const isFound = bare.cost === 0;
-  const again = isFound ? yield* search(problem, bare.plan, tools) : found;
-  const isEnded = again.status === "optimal" && costOf(problem, again.plan).isShort;
-  return isEnded || !isFound ? { ...again, status: isStopped() ? "stopped" : "gap", proof: null } : again;
+  if (bare.cost > 0 && bare.proof !== null) return { ...found, status: "infeasible", proof: bare.proof };
+  const again = bare.cost === 0 ? yield* search(problem, bare.plan, tools) : found;
+  if (!costOf(problem, again.plan).isShort) return again;
+  return { ...again, status: isStopped() ? "stopped" : "gap", proof: null };
 }
 
 type SearchTools = OptimiseTools & { readonly isStopped: () => boolean };
@@ -90,7 +90,10 @@ function* search(
   const { solver, isStopped } = tools;
   let plan = start;
   let cost = costOf(problem, plan).total;
-  let held: PricedBound = { bound: boundOf(problem, noPrices(problem)), prices: noPrices(problem) };
+  const known = start.map((laid) => laid.map(({ layout }) => layout));
+  const rounds = generate(problem, known, solver);
+  let round = rounds.next();
+  let held: PricedBound = round.value;
   const progress = (stage: Progress["stage"]): Progress => ({
     stage,
     best: cost,
@@ -109,9 +112,6 @@ function* search(
   const isKnown = () => goal === "shortage" && (cost === 0 || held.bound.value > 0);
   const isMet = () => cost - held.bound.value < problem.step;
 
-  const known = start.map((laid) => laid.map(({ layout }) => layout));
-  const rounds = generate(problem, known, solver);
-  let round = rounds.next();
   for (; round.done !== true; round = rounds.next()) {
     held = round.value;
     if (goal === "cost") yield progress("bound");
@@ -137,21 +137,14 @@ function* search(
     isStopped,
     bound: held.bound,
     steps: tools.proofSteps ?? PROOF_STEPS,
-    onBetter: (found) => {
-      plan = found;
-      cost = costOf(problem, plan).total;
-      if (goal === "cost") tools.onBetter?.(progress("proof"));
-    },
   });
   plan = proven.plan;
   cost = costOf(problem, plan).total;
   if (isMet()) return answer("optimal", "certificate");
-  if (proven.isProven) return answer("optimal", "search");
+  if (!isStopped() && isLeast(problem, held, goal === "cost" ? cost : problem.step))
+    return answer("optimal", "enumeration");
+  if (proven.isEnded) return answer("gap", "search");
   return answer(isStopped() ? "stopped" : "gap", null);
-}
-
-function noPrices(problem: SetProblem): DayPrices {
-  return new Float64Array(problem.standing.length);
 }
 
 /** The same runs with nothing to pay but for what is lacking. */

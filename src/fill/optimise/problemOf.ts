@@ -9,19 +9,8 @@ import type { Casts } from "../castings.ts";
 import type { PanelSet } from "../result.ts";
 import type { FreeInterval } from "../solve.ts";
 import { type Amounts, amountsOf, greatestDivisor } from "./amounts.ts";
-import { type Bound, boundOf } from "./bound.ts";
-import { cheapestFor, layoutOf } from "./cheapest.ts";
 import type { Codes, Demand, IntervalGroup } from "./demand.ts";
-import {
-  FINE,
-  type Kind,
-  type Layout,
-  type Offer,
-  type Plan,
-  type Run,
-  type SetProblem,
-  type Use,
-} from "./setProblem.ts";
+import type { Kind, Offer, Plan, Run, SetProblem, Use } from "./setProblem.ts";
 
 export interface GivenSet {
   readonly project: Project;
@@ -72,7 +61,7 @@ export function problemOf(given: GivenSet): StatedProblem {
     timesOf(demands, days),
   );
   const kinds = codes.map((code): Kind => {
-    const owned = Object.hasOwn(project.stock, code) ? project.stock[code]! : 0;
+    const owned = ownedOf(project, code);
     const price = amounts.whole(amountOf(pieces.get(code), countedBy));
     return { price, owned, most: buy ? Number.POSITIVE_INFINITY : owned };
   });
@@ -170,6 +159,17 @@ export function amountOf(piece: Piece | undefined, by: PanelSet["countedBy"]): n
   return piece.family === "wall-panel" ? squareMetres(piece.width, piece.height) : 0;
 }
 
+/** Pieces of this code there are already. */
+export function ownedOf({ stock }: Project, code: string): number {
+  return Object.hasOwn(stock, code) ? stock[code]! : 0;
+}
+
+/** What stands in a mirrored pour for a piece of this code. */
+export function mirroredCode(code: string, kit: Kit, pieces: ReadonlyMap<string, Piece>): string {
+  const piece = pieces.get(code);
+  return piece === undefined ? code : (partnerOf(kit, piece)?.code ?? code);
+}
+
 // More pieces than all pours together can have.
 function timesOf(demands: readonly Demand[], days: GivenSet["days"]): number {
   const pours = days.reduce((sum, casts) => sum + casts.length, 0);
@@ -211,11 +211,10 @@ function daysOf(given: {
       for (const cast of casts) {
         if (cast.casting !== casting) continue;
         for (const [code, count] of own) {
-          const piece = pieces.get(code);
-          const poured = cast.mirror && piece !== undefined ? (partnerOf(kit, piece)?.code ?? code) : code;
-          const kind = kindOf.get(poured);
+          const kind = kindOf.get(cast.mirror ? mirroredCode(code, kit, pieces) : code);
           if (kind === undefined || count === 0) continue;
-          for (let day = Math.max(0, cast.day - (piece?.stays ?? 0)); day <= cast.day; day++) {
+          const stays = pieces.get(code)?.stays ?? 0;
+          for (let day = Math.max(0, cast.day - stays); day <= cast.day; day++) {
             const place = day * codes.length + kind;
             counts.set(place, (counts.get(place) ?? 0) + count);
           }
@@ -249,22 +248,12 @@ function byLength(
   return [...lengths].sort(([a], [b]) => b - a);
 }
 
-// An interval whose own cover has a width that is not permitted takes the one that is least work.
 function wallByWallPlan(problem: SetProblem, runs: readonly RunIntervals[]): Plan {
-  const bound = boundOf(problem, new Float64Array(problem.standing.length));
   return problem.runs.map(({ offer, count }, run) => {
     const { columns, closures } = problem.offers[offer]!;
     const { cover } = runs[run]!.intervals[0]!;
     const counts = columns.map(({ width }) => cover.widths.filter((own) => own === width).length);
     const closure = closures.findIndex(({ width }) => width === cover.closure);
-    const isPermitted = counts.reduce((sum, each) => sum + each, 0) === cover.widths.length;
-    const layout = isPermitted ? { counts, closure } : cheapestLayout(problem, run, bound);
-    return [{ layout, times: count }];
+    return [{ layout: { counts, closure }, times: count }];
   });
-}
-
-function cheapestLayout(problem: SetProblem, run: number, { tables }: Bound): Layout {
-  const { offer, length } = problem.runs[run]!;
-  const cheapest = cheapestFor(problem.offers[offer]!, tables[offer]!, length, FINE);
-  return layoutOf(problem.offers[offer]!, tables[offer]!, length, cheapest?.closure ?? -1);
 }

@@ -1,14 +1,13 @@
 // The set as the document tells it: what every pour needs of each piece, counted from the bills of the fill that is written.
 
-import { partnerOf } from "../../kit/handed.ts";
-import type { Kit, Piece } from "../../kit/kit.ts";
+import type { Kit } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import type { Casts } from "../castings.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
 import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
 import type { SetAnswer } from "./optimiseSet.ts";
-import { amountOf, type StatedProblem } from "./problemOf.ts";
+import { amountOf, mirroredCode, ownedOf, type StatedProblem } from "./problemOf.ts";
 
 export interface SetSource {
   readonly project: Project;
@@ -43,7 +42,6 @@ export function describeSet(source: SetSource): PanelSet {
       fixed: fixedOf(pieces),
     },
     lowerBound: inUnits(Math.min(answer.bound, paid.total)),
-    certifiedBound: inUnits(Math.min(answer.certified, paid.total)),
     proof: answer.proof,
     wallByWall: wallByWall.isShort ? null : inUnits(wallByWall.total),
     ...(missing.length > 0 && { missing }),
@@ -78,15 +76,10 @@ function setPieces({ project, kit, days, bills, stated }: SetSource): readonly S
   return [...lines.values()].sort(compareLines).map(({ code, family }): SetPiece => {
     const piece = pieces.get(code);
     const needed = greatestNeed(byDay, code, piece?.stays ?? 0);
-    const owned = Object.hasOwn(project.stock, code) ? project.stock[code]! : 0;
+    const owned = ownedOf(project, code);
     const price = family === "wall-panel" ? amountOf(piece, stated.countedBy) : (piece?.price ?? null);
     return { code, family, needed, owned, toBuy: Math.max(0, needed - owned), price };
   });
-}
-
-function mirroredCode(code: string, kit: Kit, pieces: ReadonlyMap<string, Piece>): string {
-  const piece = pieces.get(code);
-  return piece === undefined ? code : (partnerOf(kit, piece)?.code ?? code);
 }
 
 function greatestNeed(byDay: readonly ReadonlyMap<string, number>[], code: string, stays: number): number {

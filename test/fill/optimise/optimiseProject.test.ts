@@ -156,19 +156,4 @@ describe("what may not be changed", () => {
     for (const { pieces } of faces)
       expect([...pieces.map(({ width }) => width)].sort()).toEqual([...widths].sort());
   });
-
-  it("takes no forbidden size and nothing too heavy", () => {
-    const project = drawn("tiny-02");
-    const free = optimised(project).set!;
-    const forbidden = free.pieces.find(({ code }) => code === "P450")!;
-    expect(forbidden.needed).toBeGreaterThan(0);
-    const limits = { forbidden: new Set(["P450"]), greatestMass: 30 };
-    const { set, units } = optimised(project, { limits });
-    expect(set!.pieces.map(({ code }) => code)).not.toContain("P450");
-    expect(set!.pieces.map(({ code }) => code)).not.toContain("P600"); // 31.7 kg
-    expect(set!.cost).toBeGreaterThan(free.cost);
-    expect(units.flatMap(({ problems }) => problems).filter(({ severity }) => severity === "error")).toEqual(
-      [],
-    );
-  });
 });

@@ -2,7 +2,9 @@
 
 import fc from "fast-check";
 import { describe, expect, it, vi } from "vitest";
+import { boundOf, fitPrices } from "../../../src/fill/optimise/bound.ts";
 import { costOf } from "../../../src/fill/optimise/countPlan.ts";
+import { isLeast } from "../../../src/fill/optimise/exhaust.ts";
 import { isExact } from "../../../src/fill/optimise/flowModel.ts";
 import { type OptimiseTools, optimiseSet, type Progress } from "../../../src/fill/optimise/optimiseSet.ts";
 import type { Plan, SetProblem } from "../../../src/fill/optimise/setProblem.ts";
@@ -67,6 +69,14 @@ describe("known optima", () => {
       );
     },
   );
+});
+
+it("calls a plan optimal by no solver's word: a search that ended leaves a gap to the bound in whole numbers", () => {
+  const instance = readInstance("apt-06x60-a-stock90");
+  const { answer } = solve(instanceProblem(instance, 60));
+  expect(answer).toMatchObject({ status: "gap", proof: "search", cost: instance.optimum });
+  expect(answer.bound).toBe(answer.certified);
+  expect(answer.bound).toBeLessThan(answer.cost);
 });
 
 /** The certified bound is the proven thousandths, rounded up to a whole step; gives them back where it is. */
@@ -149,6 +159,7 @@ describe("against enumeration", () => {
           return;
         }
         expect(answer).toMatchObject({ status: "optimal", cost: least, bound: least });
+        expect(answer.proof).not.toBe("search");
         expect(answer.certified).toBeLessThanOrEqual(least);
         const proven = provenBy(problem, answer.prices);
         expect(proven).toBeGreaterThanOrEqual(0n);
@@ -156,6 +167,34 @@ describe("against enumeration", () => {
       }),
       { numRuns: 60, seed: 20261127, interruptAfterTimeLimit: 60_000 },
     );
+  });
+});
+
+describe("going through every plan in whole numbers", () => {
+  it("says of the least cost, and of nothing above it, that no plan costs less", () => {
+    fc.assert(
+      fc.property(smallProblem, fc.integer({ min: 0, max: 30 }), (problem, worth) => {
+        // Any prices will do, good or bad.
+        const prices = fitPrices(
+          problem,
+          Float64Array.from(problem.standing, () => worth * 100_000),
+        );
+        const proven = { bound: boundOf(problem, prices), prices };
+        const least = leastCost(problem);
+        if (least === null) return;
+        expect(isLeast(problem, proven, least + problem.step)).toBe(false);
+        expect(isLeast(problem, proven, least + 1000 * problem.step)).toBe(false);
+        if (problem.runs.reduce((sum, { count }) => sum + count, 0) <= 3)
+          expect(isLeast(problem, proven, least)).toBe(true);
+      }),
+      { numRuns: 60, seed: 20261127 },
+    );
+  });
+
+  it("claims nothing of what it cannot go through to the end", () => {
+    const large = instanceProblem(readInstance("apt-06x60-a"), 60);
+    const prices = new Float64Array(large.standing.length);
+    expect(isLeast(large, { bound: boundOf(large, prices), prices }, 1)).toBe(false);
   });
 });
 
