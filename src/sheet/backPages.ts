@@ -11,7 +11,7 @@ import type { Box } from "./box.ts";
 import { listHeight, listMarks } from "./countList.ts";
 import { type CountRow, overheadRows } from "./countRows.ts";
 import type { SheetRing } from "./faceOrder.ts";
-import type { Mark, Point } from "./mark.ts";
+import type { Mark } from "./mark.ts";
 import { bullet, heading, type NoteBlock, notesMarks } from "./notes.ts";
 import { type RoomPage, roomPage } from "./page.ts";
 import { plainText } from "./plainText.ts";
@@ -20,8 +20,9 @@ import type { RoomParts } from "./roomParts.ts";
 import { scaleText } from "./scale.ts";
 import { type Band, bandNames, bandsOf } from "./soffit/bands.ts";
 import { doorMarks } from "./soffit/doorMarks.ts";
-import { soffitLabels, soffitPaper, type Unplaced, unplacedText } from "./soffit/soffitLabels.ts";
+import { soffitLabels, soffitPaper } from "./soffit/soffitLabels.ts";
 import { type SoffitDrawing, soffitMarks } from "./soffit/soffitMarks.ts";
+import { type Unplaced, unplacedText } from "./soffit/unplaced.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { type StrikeContext, strikeBlocks } from "./strike/strikeBlocks.ts";
 import { type StrikeStep, strikeSteps } from "./strike/strikeOrder.ts";
@@ -46,7 +47,7 @@ export interface Back {
 }
 
 /** Scales of a soffit on a room sheet, the largest first: that of the ribbon where it can be. */
-const SCALES = [50, 75, 100, 200, 500, 1000, 2000, 5000, 10_000] as const;
+const SCALES = [50, 75, 100, 125, 150, 200, 500, 1000, 2000, 5000, 10_000] as const;
 
 /** Paper round a soffit for the letters of its bands. */
 const BORDER = 14;
@@ -63,14 +64,15 @@ export function backPages(back: Back): readonly BackPage[] {
   const names = { ...context.names, ...bandNames(bands.flat()) };
   const strike: StrikeContext = { parts, info: context.info, names, props: back.props };
   const steps = strikeSteps(parts, rings, bands);
-  const drawn = parts.soffits.map((soffit, index) => drawSoffit(soffit, bands[index]!, back, page));
+  let rows = overheadRows(parts, context.info);
+  const on = { rows, page };
+  const drawn = parts.soffits.map((soffit, index) => drawSoffit(soffit, bands[index]!, back, on));
   const full = page.right - page.left;
   // As wide as the notes of the front, which may go on here.
   const columnsBeside = (taken: number) => columnsOf(full - taken, page.left + taken, page.notes.width);
   const width = Math.min(
     ...[0, ...drawn.map((each) => each.width + GAP)].map((taken) => columnsBeside(taken)[0]!.width),
   );
-  let rows = overheadRows(parts, context.info);
   const aside = drawn.length === 1 ? pictureUnder(drawn[0]!, { back, rows, steps, page }) : null;
   const picture = aside === null ? strikePicture(rings, steps, context.info, width) : null;
   const pieces = parts.faces.flatMap((face) => face.pieces).length + parts.overhead.length;
@@ -153,10 +155,14 @@ interface DrawnSoffit {
   readonly unplaced: readonly Unplaced[];
 }
 
-function drawSoffit(soffit: Soffit, bands: readonly Band[], back: Back, page: RoomPage): DrawnSoffit {
+function drawSoffit(
+  soffit: Soffit,
+  bands: readonly Band[],
+  back: Back,
+  { rows, page }: { readonly rows: readonly CountRow[]; readonly page: RoomPage },
+): DrawnSoffit {
   const { parts, rings, context } = back;
   const bounds = boundsOfPlan(soffit.outline);
-  const rows = overheadRows(parts, context.info);
   const widest = page.right - page.left - GAP - page.notes.width;
   const size = (scale: number) => ({
     width: Math.max(LIST_WIDTH, (bounds.right - bounds.left) / scale + 2 * BORDER),
@@ -182,7 +188,15 @@ function drawSoffit(soffit: Soffit, bands: readonly Band[], back: Back, page: Ro
   const title = soffit.isSlab === true ? `${word} ${plainText(soffit.room)}` : word;
   return {
     marks: [
-      ...headMarks(title, scaleText(scale), [page.left, page.top + 5.6]),
+      {
+        kind: "text",
+        at: [page.left, page.top + 5.6],
+        text: `${title} ${scaleText(scale)}`,
+        height: 3.5,
+        weight: 600,
+        ink: "ink",
+        anchor: "start",
+      },
       ...soffitMarks(drawing),
       ...doorMarks(soffit, rings, view, { taken: paper.texts, area }),
       ...labels.marks,
@@ -192,19 +206,6 @@ function drawSoffit(soffit: Soffit, bands: readonly Band[], back: Back, page: Ro
     end: area.y + height,
     unplaced: labels.unplaced,
   };
-}
-
-function headMarks(title: string, scale: string, at: Point): readonly Mark[] {
-  const text: Mark = {
-    kind: "text",
-    at,
-    text: `${title} ${scale}`,
-    height: 3.5,
-    weight: 600,
-    ink: "ink",
-    anchor: "start",
-  };
-  return [text];
 }
 
 function overheadBlocks(
@@ -223,7 +224,7 @@ function overheadBlocks(
     ...(strips + props > 0 ? [words.strips(strips, props)] : []),
     ...(letters.length > 0 ? [words.bands(letters.join(", ")), words.lay, words.twoLift] : []),
     words.fromAbove,
-    ...(unplaced.length > 0 ? [words.noPaper(unplacedText(unplaced))] : []),
+    ...(unplaced.length > 0 ? [words.noPaper(unplacedText(unplaced, context.info.language))] : []),
   ];
   return [heading(words.overhead), ...said.map((text) => bullet(text, width))];
 }

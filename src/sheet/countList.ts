@@ -143,9 +143,10 @@ function nameMarks(
     : row.isOwn
       ? [`${word} ${row.size}`.trim(), row.size, word].filter((text) => text !== "")
       : [row.size];
-  // That the neighbour sets a tie must be read, if need be behind a code in small letters.
-  const least = row.isOwn ? 0 : textWidth(words[0]!, PLAIN) + 1.5;
-  const lettering = row.isMade || textWidth(name, LARGE) + least <= room ? LARGE : SMALL;
+  // That the neighbour sets a tie must be read, and what a bare measure is of, if need be behind small letters.
+  const must = row.isMade ? word : row.isOwn ? null : row.size;
+  const least = must === null ? 0 : textWidth(must, PLAIN) + 1.5;
+  const lettering = textWidth(name, LARGE) + least <= room ? LARGE : SMALL;
   const shown = cutToWidth(name, room, lettering);
   const used = textWidth(shown, lettering) + 1.5;
   const text = words.find((some) => textWidth(some, PLAIN) <= room - used);

@@ -16,7 +16,6 @@ export interface FaceRing {
   readonly isClosed: boolean;
 }
 
-/** Sorts places by x, then y. */
 /**
  * The rings that the faces make, each from its face of least `from`. Rings that run clockwise round a room come
  * first, the largest area leading; then the others by their least corner.

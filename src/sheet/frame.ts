@@ -9,7 +9,7 @@ import { isAllMirrored, type SheetInfo } from "./info.ts";
 import { textWidth } from "./lettering.ts";
 import type { Mark, Stroke } from "./mark.ts";
 import { besideBox, contentBox, frameBox, isLarge, PAPERS, type PaperSize, titleBox } from "./paper.ts";
-import { plainText } from "./plainText.ts";
+import { pourNames } from "./pourNames.ts";
 import { QUIET, qrMarks } from "./qr.ts";
 import { largeBar, ratioOf, smallBar } from "./scaleBar.ts";
 import { fieldRow, type TitleField } from "./titleField.ts";
@@ -209,13 +209,14 @@ function codeCell(key: string, cell: Box): readonly Mark[] {
 /** The names of the pours, and under them the hand, which is never cut: a mirrored wall cannot be turned round. */
 function poursField(info: SheetInfo, width: number): TitleField {
   const words = FRAME_WORDS[info.language];
-  const isMirrored = isAllMirrored(info);
-  const names = info.pours.map(({ id, name, mirror }) => {
-    const shown = plainText(name) || plainText(id);
-    return mirror && !isMirrored ? `${shown} (${words.mirrored})` : shown;
-  });
-  const below = isMirrored ? words.mirrored : words.asDrawn;
-  return { label: words.pours, value: names.join(", "), below, width };
+  const names = pourNames(info);
+  return {
+    label: words.pours,
+    value: names.join(", "),
+    ...(names.length > 1 ? { list: { names, label: words.countedPours(names.length) } } : {}),
+    below: isAllMirrored(info) ? words.mirrored : words.asDrawn,
+    width,
+  };
 }
 
 /** Level of the upper face of the slab over the floor of the storey, m; empty without a slab. */

@@ -15,6 +15,8 @@ interface FrameWords {
   readonly checkedBy: string;
   readonly releasedBy: string;
   readonly pours: string;
+  /** Of how many pours some have no paper for their names; 2 at least. */
+  readonly countedPours: (count: number) => string;
   /** The hand of the pours: as the plan is drawn, or its reflection. */
   readonly asDrawn: string;
   readonly mirrored: string;
@@ -37,6 +39,7 @@ export const FRAME_WORDS: Readonly<Record<Language, FrameWords>> = {
     checkedBy: "Checked by",
     releasedBy: "Released by",
     pours: "Pours",
+    countedPours: (count) => `${count} pours`,
     asDrawn: "as drawn",
     mirrored: "mirrored",
     slabTop: "Slab top",
@@ -55,6 +58,7 @@ export const FRAME_WORDS: Readonly<Record<Language, FrameWords>> = {
     checkedBy: "Revisó",
     releasedBy: "Liberó",
     pours: "Vaciados",
+    countedPours: (count) => `${count} vaciados`,
     asDrawn: "sin espejo",
     mirrored: "en espejo",
     slabTop: "Nivel de losa",
@@ -73,6 +77,7 @@ export const FRAME_WORDS: Readonly<Record<Language, FrameWords>> = {
     checkedBy: "Verificou",
     releasedBy: "Liberou",
     pours: "Concret.",
+    countedPours: (count) => `${count} concretagens`,
     asDrawn: "sem espelho",
     mirrored: "espelhado",
     slabTop: "Nível da laje",

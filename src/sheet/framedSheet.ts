@@ -1,9 +1,11 @@
 // Puts what a sheet shows into its frame, with the code that tells this sheet from an older one.
 
 import { frameOf } from "./frame.ts";
-import type { SheetInfo } from "./info.ts";
+import { FRAME_WORDS } from "./frameWords.ts";
+import { isAllMirrored, type SheetInfo } from "./info.ts";
 import type { Mark, Sheet } from "./mark.ts";
 import type { PaperSize } from "./paper.ts";
+import { filePart, plainText } from "./plainText.ts";
 import { sheetKey } from "./sheetKey.ts";
 
 /** What a kind of sheet says of one of its pages. */
@@ -18,6 +20,23 @@ export interface SheetEntries {
   /** Page of how many of its kind, from 1. */
   readonly sheet: number;
   readonly sheets: number;
+}
+
+/** Name and title of a sheet that is about a whole unit: "a-soffit-plan-p2"; "Soffit plan, Unit A, mirrored". */
+export function unitEntries(
+  info: SheetInfo,
+  unit: string,
+  {
+    kind,
+    ending,
+    title,
+  }: { readonly kind: string; readonly ending: readonly string[]; readonly title: string },
+): Pick<SheetEntries, "name" | "title"> {
+  const hand = isAllMirrored(info) ? [FRAME_WORDS[info.language].mirrored] : [];
+  return {
+    name: [filePart(unit) || "unit", kind, ...ending].join("-"),
+    title: [title, plainText(info.unitName), ...hand].join(", "),
+  };
 }
 
 /** @param marks - inside the content of the frame, which `frameOf` and `contentBox` give */

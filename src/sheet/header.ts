@@ -4,12 +4,14 @@
 //             65 pieces, 11.52 m²
 
 import type { SheetCorner, SheetRing } from "./faceOrder.ts";
+import { FRAME_WORDS } from "./frameWords.ts";
 import { isAllMirrored, type SheetInfo } from "./info.ts";
-import { cutToWidth, textWidth } from "./lettering.ts";
+import { cutToWidth, textWidth, wholeNames } from "./lettering.ts";
 import type { LetterHeight, Mark } from "./mark.ts";
 import { type RoomPage, roomPage } from "./page.ts";
 import { OUTLINE } from "./pieceMark.ts";
 import { plainText } from "./plainText.ts";
+import { pourNames } from "./pourNames.ts";
 import { type HeaderWords, WORDS } from "./words.ts";
 
 export interface HeaderEntries {
@@ -69,9 +71,6 @@ function unitMarks(
 ): readonly Mark[] {
   const isMirrored = isAllMirrored(info);
   const words = WORDS[info.language].header;
-  const pours = info.pours.map(({ name, mirror }) =>
-    mirror && !isMirrored ? `${name} (${words.mirrored})` : name,
-  );
   // On the line of the counts, which is never cut: whoever takes this sheet must see which hand it is.
   const counts = [
     ...(isMirrored ? [words.mirrored] : []),
@@ -79,15 +78,26 @@ function unitMarks(
     ...(entries.area > 0 ? [words.area(entries.area)] : []),
     ...(entries.pages > 1 ? [words.continued(entries.page, entries.pages)] : []),
   ];
-  const lines = [[words.unit(plainText(info.unitName)), ...pours.map(plainText)], counts];
-  return lines.flatMap((parts, index): readonly Mark[] => {
-    const line = parts.join(", ");
-    const large = { height: 3.5, weight: 400 } as const;
-    const lettering = textWidth(line, large) <= room ? large : ({ height: 2.5, weight: 400 } as const);
+  return [placeLine(info, room), counts.join(", ")].flatMap((line, index): readonly Mark[] => {
+    const lettering = textWidth(line, LARGE) <= room ? LARGE : SMALL;
     const text = cutToWidth(line, room, lettering);
     const at = [x, baseline - 5.8 * (1 - index)] as const;
     return text === "" ? [] : [{ kind: "text", at, text, ...lettering, ink: "ink", anchor: "start" }];
   });
+}
+
+const LARGE = { height: 3.5, weight: 400 } as const;
+const SMALL = { height: 2.5, weight: 400 } as const;
+
+/** The unit and its pours; where not all have paper, how many they are and the first of them. */
+function placeLine(info: SheetInfo, room: number): string {
+  const unit = WORDS[info.language].header.unit(plainText(info.unitName));
+  const names = pourNames(info);
+  const whole = [unit, ...names].join(", ");
+  if (names.length < 2 || textWidth(whole, SMALL) <= room) return whole;
+  const counted = `${unit}, ${FRAME_WORDS[info.language].countedPours(names.length)}`;
+  const some = wholeNames(names, room - textWidth(`${counted}: `, SMALL), SMALL);
+  return some === "" ? counted : `${counted}: ${some}`;
 }
 
 type Word = { readonly text: string; readonly form: "plain" | "strong" | "solid" | "open" };

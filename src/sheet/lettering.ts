@@ -73,6 +73,15 @@ export function cutToWidth(text: string, width: number, lettering: Lettering): s
   return "";
 }
 
+/** As many of the names as fit whole, with an ellipsis for the others; empty if not even the first fits. */
+export function wholeNames(names: readonly string[], width: number, lettering: Lettering): string {
+  for (let count = names.length; count > 0; count--) {
+    const text = names.slice(0, count).join(", ") + (count < names.length ? " …" : "");
+    if (textWidth(text, lettering) <= width) return text;
+  }
+  return "";
+}
+
 /** Breaks a text at its spaces into lines no wider than `width`; a word that is wider alone is broken too. */
 export function wrapped(text: string, width: number, lettering: Lettering): readonly string[] {
   const lines: string[] = [];

@@ -93,9 +93,4 @@ export const SOFFIT_SENTENCES: readonly Readonly<Record<Language, string>>[] = [
     es: "El kit no da la regla propPitch: los puntales van donde se encuentran los paneles y nada limita su separación; agregue la regla.",
     pt: "O kit não dá a regra propPitch: as escoras ficam onde os painéis se encontram e nada limita o seu afastamento; acrescente a regra.",
   },
-  {
-    en: "In {room} {astray} of {count} props do not stand over a prop of the storey below: the engineer decides whether the slab between carries that, or give both storeys one connector and one direction.",
-    es: "En {room} {astray} de {count} puntales no quedan sobre un puntal del piso de abajo: el ingeniero decide si la losa intermedia lo soporta, o dé a ambos pisos una misma unión muro-losa y una misma dirección.",
-    pt: "Em {room} {astray} de {count} escoras não ficam sobre uma escora do pavimento de baixo: o engenheiro decide se a laje intermediária suporta isso, ou dê aos dois pavimentos a mesma junção parede-laje e a mesma direção.",
-  },
 ];

@@ -1,7 +1,7 @@
 // One field of a title block: its label in small letters, and its value as large as the cell holds it.
 
 import type { Box } from "./box.ts";
-import { cutToWidth, textWidth, wrapped } from "./lettering.ts";
+import { cutToWidth, textWidth, wholeNames, wrapped } from "./lettering.ts";
 import type { Mark } from "./mark.ts";
 import { plainText } from "./plainText.ts";
 
@@ -9,6 +9,8 @@ export interface TitleField {
   readonly label: string;
   /** Data: made plain here. Empty: left open for a pen. */
   readonly value: string;
+  /** What the value lists. Where it is too wide: as many names as fit whole, under the label that counts them all. */
+  readonly list?: { readonly names: readonly string[]; readonly label: string };
   /** A second line that is never cut off nor run into the first. */
   readonly below?: string;
   readonly width: number;
@@ -40,8 +42,9 @@ function divider(x: number, { y, height }: Omit<Box, "width">): Mark {
   return { kind: "line", from: [x, y], to: [x, y + height], stroke: { weight: 0.18, ink: "ink" } };
 }
 
-function fieldMarks(field: TitleField, cell: Box): readonly Mark[] {
+function fieldMarks(given: TitleField, cell: Box): readonly Mark[] {
   const room = cell.width - 2 * PAD;
+  const field = fitted(given, room);
   const at = (y: number) => [cell.x + PAD, cell.y + y] as const;
   const label: Mark = {
     kind: "text",
@@ -58,6 +61,13 @@ function fieldMarks(field: TitleField, cell: Box): readonly Mark[] {
     return { kind: "text", at: at(y - lift), text, ...lettering, ink: "ink", anchor: "start" };
   });
   return [...(label.text === "" ? [] : [label]), ...lines];
+}
+
+/** A list that is too wide says how many it names. */
+function fitted(field: TitleField, room: number): TitleField {
+  const { list, value } = field;
+  if (list === undefined || textWidth(plainText(value), SMALL) <= room) return field;
+  return { ...field, label: list.label, value: wholeNames(list.names, room, SMALL) || `${list.names[0]} …` };
 }
 
 /** One large line, else one or two small ones. */

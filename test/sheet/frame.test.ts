@@ -114,6 +114,28 @@ describe("a frame", () => {
   });
 
   it.each([
+    { count: 1, paper: "A4", label: "Pours", names: "Level 1", why: "its name fits" },
+    { count: 2, paper: "A3", label: "Pours", names: "Level 1, Level 2", why: "both fit" },
+    {
+      count: 9,
+      paper: "A3",
+      label: "9 pours",
+      names: "Level 1, Level 2 …",
+      why: "27 mm of the 35 there are, a third would make 39",
+    },
+    { count: 9, paper: "A4", label: "9 pours", names: "Level 1 …", why: "14 mm of the 22 there are" },
+  ] as const)("names $count pours on $paper as $label, $names: $why", ({ count, paper, label, names }) => {
+    const pours = Array.from({ length: count }, (_, k) => ({
+      id: `p${k}`,
+      name: `Level ${k + 1}`,
+      mirror: false,
+    }));
+    const texts = textsOf(framed({ paper, key: KEY }, oneRoomInfo({ pours })).marks);
+    expect(texts).toContain(label);
+    expect(texts).toContain(names);
+  });
+
+  it.each([
     { paper: "A4", scale: "1:50", text: "1 m", why: "20 mm on paper" },
     { paper: "A4", scale: "1:25", text: "500 mm", why: "20 mm on paper" },
     { paper: "A4", scale: "1:200", text: "4 m", why: "20 mm on paper" },

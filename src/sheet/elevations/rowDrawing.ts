@@ -2,7 +2,7 @@
 
 import type { Mm } from "../../units.ts";
 import type { Box } from "../box.ts";
-import { cutToWidth, textWidth } from "../lettering.ts";
+import { cutToWidth, textWidth, wholeNames } from "../lettering.ts";
 import { type Level, levelScale } from "../levelScale.ts";
 import type { Mark, Point } from "../mark.ts";
 import { isHeadPiece } from "../pieceKind.ts";
@@ -155,22 +155,13 @@ function letterMarks(block: FaceBlock, foot: number): readonly Mark[] {
   if (paper < lengthWidth) return marks;
   marks.push({ kind: "text", at: [left, foot], text: length, ...strong, ink: "ink", anchor: "start" });
   const names = (block.room.context.behind[face.id] ?? []).map(plainText).filter((name) => name !== "");
-  const behind = wholeNames(names, paper - lengthWidth - 5.4);
+  const behind = wholeNames(names, paper - lengthWidth - 5.4, PLAIN);
   if (behind !== "") {
     const at = [left + lengthWidth + 1.6, foot] as const;
     const arrow: Mark = { kind: "text", at, text: "→", ...PLAIN, ink: "soft", anchor: "start" };
     marks.push(arrow, { ...arrow, at: [at[0] + 3.8, foot], text: behind });
   }
   return marks;
-}
-
-/** As many of the names as fit whole, with an ellipsis for the others. */
-function wholeNames(names: readonly string[], paper: number): string {
-  for (let count = names.length; count > 0; count--) {
-    const text = names.slice(0, count).join(", ") + (count < names.length ? " …" : "");
-    if (textWidth(text, PLAIN) <= paper) return text;
-  }
-  return "";
 }
 
 /** Heights above the floor of all that the faces of a row have: tie rows, sills and heads, the pieces at the head. */

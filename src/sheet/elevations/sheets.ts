@@ -2,15 +2,13 @@
 // sheets as hold them in the order of the rooms.
 
 import type { FacePiece, UnitFill } from "../../fill/result.ts";
-import { framedSheet } from "../framedSheet.ts";
-import { isAllMirrored, type SheetInfo } from "../info.ts";
+import { framedSheet, unitEntries } from "../framedSheet.ts";
+import type { SheetInfo } from "../info.ts";
 import type { Sheet } from "../mark.ts";
 import { contentBox, type PaperSize } from "../paper.ts";
-import { filePart, plainText } from "../plainText.ts";
 import type { PlacedStretch } from "../rowPlace.ts";
 import { scaleText } from "../scale.ts";
 import type { Showing } from "../stretchMarks.ts";
-import { WORDS } from "../words.ts";
 import { faceBlocks } from "./breakFaces.ts";
 import { type ElevationNotes, elevationNotes } from "./notes.ts";
 import { GUTTER, type PackedPage, packPages, tallestWall } from "./packing.ts";
@@ -78,10 +76,9 @@ export function elevationSheets(
     ...notes.lists.map((marks) => ({ marks, description: `${words.problems}.`, scale: "" })),
   ];
   return drawings.map(({ marks, description, scale }, index) => {
-    const name = [filePart(unit.unit) || "unit", "elevations", `${index + 1}`.padStart(2, "0")].join("-");
-    const isMirrored = isAllMirrored(info);
-    const title = `${words.title}, ${plainText(info.unitName)}${isMirrored ? `, ${WORDS[info.language].header.mirrored}` : ""}`;
-    const entries = { name, title, description, paper, scale, sheet: from + index, sheets };
+    const ending = [`${index + 1}`.padStart(2, "0")];
+    const about = unitEntries(info, unit.unit, { kind: "elevations", ending, title: words.title });
+    const entries = { ...about, description, paper, scale, sheet: from + index, sheets };
     return framedSheet(info, entries, marks);
   });
 }

@@ -6,13 +6,13 @@ import { comparePoints } from "../../geom/point.ts";
 import { type Box, grown } from "../box.ts";
 import { type ElevationRoom, elevationRooms } from "../elevations/rooms.ts";
 import { type Elevations, elevationCount, elevationSheets, elevationsOf } from "../elevations/sheets.ts";
-import { framedSheet } from "../framedSheet.ts";
-import { isAllMirrored, type SheetInfo } from "../info.ts";
+import { framedSheet, unitEntries } from "../framedSheet.ts";
+import type { SheetInfo } from "../info.ts";
 import type { Mark, Point, Sheet } from "../mark.ts";
 import { type NoteBlock, notesMarks } from "../notes.ts";
 import { besideBox, contentBox, largePaper, type PaperSize } from "../paper.ts";
 import { placedMark } from "../placeMark.ts";
-import { filePart, plainText } from "../plainText.ts";
+import { plainText } from "../plainText.ts";
 import {
   boundsOfPlan,
   concreteMarks,
@@ -208,10 +208,8 @@ function finished(
   const { drawing, paper, index, number, sheets } = made;
   const words = PANEL_PLAN_WORDS[info.language];
   const ending = index === 0 ? [] : [`p${index + 1}`];
-  const name = [filePart(unit.unit) || "unit", "panel-plan", ...ending].join("-");
-  const unitName = plainText(info.unitName);
-  const title = `${words.title}, ${unitName}${isAllMirrored(info) ? `, ${WORDS[info.language].header.mirrored}` : ""}`;
-  const description = words.describes(unitName, unit.ties.length, unit.faces.length);
-  const entries = { name, title, description, paper, scale: drawing.scale, sheet: number, sheets };
+  const description = words.describes(plainText(info.unitName), unit.ties.length, unit.faces.length);
+  const about = unitEntries(info, unit.unit, { kind: "panel-plan", ending, title: words.title });
+  const entries = { ...about, description, paper, scale: drawing.scale, sheet: number, sheets };
   return framedSheet(info, entries, drawing.marks);
 }

@@ -15,7 +15,6 @@ import type { LetterHeight, Mark, Point } from "../mark.ts";
 import { type Occupied, occupied } from "../occupied.ts";
 import { OUTLINE } from "../pieceMark.ts";
 import type { PlanView } from "../planView.ts";
-import { rangesText } from "../ranges.ts";
 import { type Band, isLaid } from "./bands.ts";
 import { endsOf, heldEnds } from "./heldEnds.ts";
 import { sidesOf } from "./overheadPiece.ts";
@@ -29,6 +28,7 @@ import {
   propRadius,
   type SoffitDrawing,
 } from "./soffitMarks.ts";
+import { type Unplaced, unplacedOf } from "./unplaced.ts";
 
 export interface LabelStyle {
   /** "figure": the number, as large as it fits; "size": name and size in small letters. */
@@ -47,32 +47,8 @@ export interface SoffitPaper {
 
 export interface SoffitLabels {
   readonly marks: readonly Mark[];
-  /** What no paper was found for. */
+  /** What no paper was found for, in the order of the bands. */
   readonly unplaced: readonly Unplaced[];
-}
-
-/** A piece to be named in words beside the drawing. */
-export interface Unplaced {
-  readonly letter: string;
-  readonly number: number;
-  /** As "300 × 600". */
-  readonly size: string;
-}
-
-/** Pieces of one band and size together: "J1–J7 100 × 600, K1 50 × 450". */
-export function unplacedText(pieces: readonly Unplaced[]): string {
-  const groups = new Map<string, Unplaced[]>();
-  for (const piece of pieces) {
-    const key = `${piece.letter} ${piece.size}`;
-    groups.set(key, [...(groups.get(key) ?? []), piece]);
-  }
-  return [...groups.values()]
-    .map((group) => {
-      const { letter, size } = group[0]!;
-      const numbers = rangesText(group.map(({ number }) => number));
-      return `${letter}${numbers.replaceAll("–", `–${letter}`).replaceAll(", ", `, ${letter}`)} ${size}`;
-    })
-    .join("; ");
 }
 
 const STEP = 0.5;
@@ -104,7 +80,6 @@ export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitL
   const { soffit, view, bands } = drawing;
   const { pieces, texts: taken } = label.paper;
   const marks: Mark[] = [];
-  const unplaced: Unplaced[] = [];
   const put = (placed: readonly Mark[]) => {
     marks.push(...placed);
     for (const mark of placed) {
@@ -153,19 +128,16 @@ export function soffitLabels(drawing: SoffitDrawing, label: LabelStyle): SoffitL
     const placed = propLabel(`${number}`, place, tag, taken) ?? flagLabel(`${number}`, place, taken);
     if (placed !== null) put(placed);
   }
+  const sizeless = new Set<SoffitPiece>();
+  const nameless = new Set<SoffitPiece>();
   for (const { letter, number, piece } of pending) {
     const placed = flagLabel(`${letter}${number}`, view.at(middleOf(piece.outline)), taken);
-    if (placed !== null) put(placed);
-    const isClosure = piece.family === "closure-strip";
-    if (placed === null || (label.style === "size" && !isClosure))
-      unplaced.push({ letter, number, size: sizeOf(piece) });
+    if (placed === null) nameless.add(piece);
+    else put(placed);
+    // Closures are listed with what is made to measure.
+    if (label.style === "size" && piece.family !== "closure-strip") sizeless.add(piece);
   }
-  return { marks, unplaced };
-}
-
-function sizeOf({ outline }: SoffitPiece): string {
-  const { short, long } = sidesOf(outline);
-  return `${short} × ${long}`;
+  return { marks, unplaced: unplacedOf(bands, sizeless, nameless) };
 }
 
 /** What a piece can hold: its rectangle, or the square inside one that lies aslant. */

@@ -87,10 +87,30 @@ function bandMark(piece: SoffitPiece, drawing: SoffitDrawing): Mark {
   return claimed({ kind: "polygon", points, fill: "band", stroke: FINE }, piece, drawing);
 }
 
+/** Two lines along it, as in the list: in grey its tone alone is that of a wide filler. */
 function stripMarks(piece: SoffitPiece, drawing: SoffitDrawing): readonly Mark[] {
   const points = piece.outline.map(drawing.view.at);
   const body: Mark = { kind: "polygon", points, fill: "band", stroke: OUTLINE };
-  return [claimed(body, piece, drawing)];
+  return [claimed(body, piece, drawing), ...railMarks(points)];
+}
+
+/** Narrower on paper than this a strip has no place for its two lines, mm. */
+const LEAST_RAILS = 1.2;
+
+function railMarks([a, b, c, d]: readonly Point[]): readonly Mark[] {
+  if (a === undefined || b === undefined || c === undefined || d === undefined) return [];
+  const [p, q, r, s] = distance(a, b) <= distance(b, c) ? [a, b, c, d] : [b, c, d, a];
+  if (distance(p, q) < LEAST_RAILS) return [];
+  const between = (from: Point, to: Point, share: number): Point => [
+    from[0] + (to[0] - from[0]) * share,
+    from[1] + (to[1] - from[1]) * share,
+  ];
+  return [0.3, 0.7].map((share) => ({
+    kind: "line",
+    from: between(p, q, share),
+    to: between(s, r, share),
+    stroke: THIN,
+  }));
 }
 
 function laidMarks(piece: SoffitPiece, drawing: SoffitDrawing): readonly Mark[] {

@@ -6,12 +6,12 @@ import type { Kit } from "../../kit/kit.ts";
 import type { Position, Project, Unit } from "../../plan/project.ts";
 import { type Box, boxRound, grown } from "../box.ts";
 import { sheetRings } from "../faceOrder.ts";
-import { framedSheet } from "../framedSheet.ts";
-import { isAllMirrored, type SheetInfo } from "../info.ts";
+import { framedSheet, unitEntries } from "../framedSheet.ts";
+import type { SheetInfo } from "../info.ts";
 import { cutToWidth, textWidth } from "../lettering.ts";
 import type { LetterHeight, Mark, Sheet } from "../mark.ts";
 import { besideBox, contentBox, largePaper } from "../paper.ts";
-import { filePart, plainText } from "../plainText.ts";
+import { plainText } from "../plainText.ts";
 import { boundsOfPlan, concreteMarks, northMarks, type PlanView, planScale, planView } from "../planView.ts";
 import { roomPartsOf } from "../roomParts.ts";
 import { scaleText } from "../scale.ts";
@@ -19,9 +19,9 @@ import { type Block, COLUMN_GAP, type Column, columnsIn, flow, noteBlock } from 
 import { readingOf } from "../settingOut/settingOut.ts";
 import { bandsOf, propNumbers } from "../soffit/bands.ts";
 import { freeNear } from "../soffit/placeLabel.ts";
-import { type SoffitPaper, soffitLabels, soffitPaper, unplacedText } from "../soffit/soffitLabels.ts";
+import { type SoffitPaper, soffitLabels, soffitPaper } from "../soffit/soffitLabels.ts";
 import { type SoffitDrawing, soffitMarks } from "../soffit/soffitMarks.ts";
-import { WORDS } from "../words.ts";
+import { unplacedText } from "../soffit/unplaced.ts";
 import { madeBlock, openBlock, staysBlock } from "./lists.ts";
 import { propTable } from "./propTable.ts";
 import { SOFFIT_PLAN_WORDS, type SoffitPlanWords } from "./words.ts";
@@ -76,7 +76,7 @@ export function soffitPlanSheets(source: SoffitPlanSource): readonly Sheet[] {
 
 interface DrawnPlan {
   readonly marks: readonly Mark[];
-  /** By room: "Hall: E5 300 × 600". */
+  /** By room: "Hall: E5 300 × 600"; first what the brackets mean, where there are any. */
   readonly unplaced: readonly string[];
 }
 
@@ -97,6 +97,8 @@ function drawnPlan({ fill, info }: SoffitPlanSource, view: PlanView, area: Box):
   // Names of rooms before sizes: a size can be listed, a room must be found.
   const names = drawings.map((drawing) => nameMarks(drawing, paper));
   const labels = drawings.map((drawing) => soffitLabels(drawing, { style: "size", props, paper }));
+  const isNameless = labels.some(({ unplaced }) => unplaced.some(({ place }) => place !== null));
+  const { inBrackets } = SOFFIT_PLAN_WORDS[info.language];
   return {
     marks: [
       ...concreteMarks(fill.faces, view),
@@ -104,10 +106,15 @@ function drawnPlan({ fill, info }: SoffitPlanSource, view: PlanView, area: Box):
       ...labels.flatMap(({ marks }) => marks),
       ...names.flatMap((name) => name ?? []),
     ],
-    unplaced: drawings.flatMap(({ soffit }, index) => {
-      const { unplaced } = labels[index]!;
-      return unplaced.length > 0 ? [`${plainText(soffit.room)}: ${unplacedText(unplaced)}`] : [];
-    }),
+    unplaced: [
+      ...(isNameless ? [inBrackets] : []),
+      ...drawings.flatMap(({ soffit }, index) => {
+        const { unplaced } = labels[index]!;
+        return unplaced.length > 0
+          ? [`${plainText(soffit.room)}: ${unplacedText(unplaced, info.language)}`]
+          : [];
+      }),
+    ],
   };
 }
 
@@ -168,14 +175,10 @@ function finished(
   const words = SOFFIT_PLAN_WORDS[info.language];
   const { index, pages, scale } = page;
   const ending = pages > 1 ? [`p${index + 1}`] : [];
-  const name = [filePart(fill.unit) || "unit", "soffit-plan", ...ending].join("-");
-  const unitName = plainText(info.unitName);
-  const hand = isAllMirrored(info) ? `, ${WORDS[info.language].header.mirrored}` : "";
   const props = fill.soffits.reduce((sum, soffit) => sum + soffit.props.length, 0);
   const entries = {
-    name,
-    title: `${words.title}, ${unitName}${hand}`,
-    description: words.describes(unitName, fill.soffits.length, props),
+    ...unitEntries(info, fill.unit, { kind: "soffit-plan", ending, title: words.title }),
+    description: words.describes(plainText(info.unitName), fill.soffits.length, props),
     paper: largePaper(info.paper),
     scale,
     sheet: index + 1,

@@ -31,6 +31,7 @@ export interface SoffitPlanWords {
   readonly ends: (props: string) => string;
   readonly made: string;
   readonly notWritten: string;
+  readonly inBrackets: string;
   readonly open: string;
   readonly cautions: string;
   readonly cautionList: readonly string[];
@@ -41,7 +42,7 @@ const EN: SoffitPlanWords = {
   title: "Soffit and shoring plan",
   marks: "Marks",
   legend:
-    "Circle with cross: prop and its number. Grey between two lines: strip, stays. Heavy line: strip end held by its prop. Arrow: way of laying. Notch: closes the band, out first. Double outline: two lift. Grey edge: connectors. Hatched: closure, made to measure. Dashed: not built, with the number of its problem. Crossed: slab opening. Full grey: concrete.",
+    "Circle with cross: prop and its number. Grey with two lines along it: strip, stays. Toned: filler, deeper the narrower. Heavy line: strip end held by its prop. Arrow: way of laying. Notch: closes the band, out first. Double outline: two lift. Grey edge: connectors. Hatched: closure, made to measure. Dashed: not built, with the number of its problem. Crossed: slab opening. Full grey: concrete.",
   props: "Props",
   continued: "Props, continued",
   prop: "prop",
@@ -70,6 +71,7 @@ const EN: SoffitPlanWords = {
   ends: (props) => `Strip ends are pinned to the heads of props ${props}, never left resting.`,
   made: "Made to measure",
   notWritten: "Sizes not on the plan for want of paper",
+  inBrackets: "In brackets: where a piece lies whose name is not on the plan either.",
   open: "Not built",
   cautions: "Before anybody works from this",
   cautionList: SHORING_CAUTIONS,
@@ -81,7 +83,7 @@ const ES: SoffitPlanWords = {
   title: "Planta de fondo de losa y puntales",
   marks: "Signos",
   legend:
-    "Círculo con cruz: puntal y su número. Gris entre dos líneas: franja de puntales, queda. Línea gruesa: extremo de franja que sostiene su puntal. Flecha: sentido de colocación. Muesca: cierra la banda, sale primero. Doble contorno: levantan dos. Borde gris: uniones muro-losa. Rayado: cierre, hecho a medida. Punteado: sin armar, con el número de su problema. Con cruz: vano de losa. Gris lleno: concreto.",
+    "Círculo con cruz: puntal y su número. Gris con dos líneas a lo largo: franja de puntales, queda. Con tono: suplemento, más oscuro cuanto más angosto. Línea gruesa: extremo de franja que sostiene su puntal. Flecha: sentido de colocación. Muesca: cierra la banda, sale primero. Doble contorno: levantan dos. Borde gris: uniones muro-losa. Rayado: cierre, hecho a medida. Punteado: sin armar, con el número de su problema. Con cruz: vano de losa. Gris lleno: concreto.",
   props: "Puntales",
   continued: "Puntales, continuación",
   prop: "puntal",
@@ -111,6 +113,7 @@ const ES: SoffitPlanWords = {
     `Los extremos de franja van fijos a las cabezas de los puntales ${props}, nunca solo apoyados.`,
   made: "Hecho a medida",
   notWritten: "Medidas sin lugar en la planta",
+  inBrackets: "Entre paréntesis: dónde está la pieza cuyo nombre tampoco tuvo lugar.",
   open: "Sin armar",
   cautions: "Antes de trabajar con esta hoja",
   cautionList: [
@@ -135,7 +138,7 @@ const PT: SoffitPlanWords = {
   title: "Planta de fundo de laje e escoras",
   marks: "Sinais",
   legend:
-    "Círculo com cruz: escora e seu número. Cinza entre duas linhas: faixa de escoras, fica. Linha grossa: ponta de faixa presa à sua escora. Seta: sentido da colocação. Entalhe: fecha a banda, sai primeiro. Contorno duplo: levantam dois. Borda cinza: junções parede-laje. Hachurado: fechamento, feito sob medida. Tracejado: não montado, com o número do problema. Com cruz: vão na laje. Cinza cheio: concreto.",
+    "Círculo com cruz: escora e seu número. Cinza com duas linhas ao longo: faixa de escoras, fica. Com tom: complemento, mais escuro quanto mais estreito. Linha grossa: ponta de faixa presa à sua escora. Seta: sentido da colocação. Entalhe: fecha a banda, sai primeiro. Contorno duplo: levantam dois. Borda cinza: junções parede-laje. Hachurado: fechamento, feito sob medida. Tracejado: não montado, com o número do problema. Com cruz: vão na laje. Cinza cheio: concreto.",
   props: "Escoras",
   continued: "Escoras, continuação",
   prop: "escora",
@@ -164,6 +167,7 @@ const PT: SoffitPlanWords = {
   ends: (props) => `As pontas das faixas ficam fixas nas cabeças das escoras ${props}, nunca só apoiadas.`,
   made: "Feito sob medida",
   notWritten: "Medidas sem espaço na planta",
+  inBrackets: "Entre parênteses: onde fica a peça cujo nome também não teve espaço.",
   open: "Não montado",
   cautions: "Antes de trabalhar com esta folha",
   cautionList: [
