@@ -33,6 +33,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
     "react",
     "react-dom",
     "konva",
+    "react-konva",
     "immer",
     "rbush",
     "idb",

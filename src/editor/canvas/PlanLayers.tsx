@@ -4,13 +4,12 @@
 //   plan     concrete, pieces, names       when the plan or its fill changes
 //   hand     selection, snaps, dimensions  with every movement
 //
-// One shape a layer, and no element a piece: ten thousand elements would cost ten times the drawing itself. Four nodes
-// that never change need no renderer of their own either: they are made here once.
+// One shape a layer, and no element a piece: ten thousand elements would cost ten times the drawing itself.
 
-import { Layer } from "konva/lib/Layer.js";
-import { Shape } from "konva/lib/Shape.js";
-import { Stage } from "konva/lib/Stage.js";
-import { memo, useEffect, useLayoutEffect, useRef } from "react";
+import type { Context } from "konva/lib/Context.js";
+import type { Layer as LayerNode } from "konva/lib/Layer.js";
+import { memo, useEffect, useMemo, useRef } from "react";
+import { Layer, Shape, Stage } from "react-konva/lib/ReactKonvaCore";
 
 export type LayerName = "ground" | "plan" | "hand";
 
@@ -32,44 +31,47 @@ interface LayersProps {
 
 /** Drawn anew only when its size changes: what the layers show reaches them through {@link PlanStage}. */
 export const PlanLayers = memo(function PlanLayers({ size, onReady }: LayersProps) {
-  const container = useRef<HTMLDivElement>(null);
-  const stage = useRef<Stage | null>(null);
-  useLayoutEffect(() => {
-    if (container.current === null) return;
-    const made = new Stage({ container: container.current, width: 1, height: 1, listening: false });
-    const painters = new Map<LayerName, Painter>();
-    const layers = new Map(NAMES.map((name) => [name, layerOf(name, painters)] as const));
-    for (const layer of layers.values()) made.add(layer);
-    stage.current = made;
+  const painters = useRef(new Map<LayerName, Painter>());
+  const layers = useRef(new Map<LayerName, LayerNode>());
+  const drawn = useMemo(() => NAMES.map((name) => ({ name, draw: drawer(painters.current, name) })), []);
+  useEffect(() => {
     onReady({
       paint: (name, painter) => {
-        painters.set(name, painter);
-        layers.get(name)?.batchDraw();
+        painters.current.set(name, painter);
+        layers.current.get(name)?.batchDraw();
       },
     });
-    return () => {
-      onReady(null);
-      stage.current = null;
-      made.destroy();
-    };
+    return () => onReady(null);
   }, [onReady]);
   useEffect(() => {
-    stage.current?.size({ width: Math.max(1, size.width), height: Math.max(1, size.height) });
     const ratio = globalThis.devicePixelRatio;
-    for (const layer of stage.current?.getLayers() ?? []) {
+    for (const layer of layers.current.values()) {
       if (layer.getCanvas().getPixelRatio() !== ratio) layer.getCanvas().setPixelRatio(ratio);
     }
   });
-  return <div ref={container} />;
+  return (
+    <Stage width={Math.max(1, size.width)} height={Math.max(1, size.height)} listening={false}>
+      {drawn.map(({ name, draw }) => (
+        <Layer
+          key={name}
+          listening={false}
+          ref={(layer: LayerNode | null) => {
+            if (layer === null) layers.current.delete(name);
+            else layers.current.set(name, layer);
+          }}
+        >
+          <Shape listening={false} perfectDrawEnabled={false} sceneFunc={draw} />
+        </Layer>
+      ))}
+    </Stage>
+  );
 });
 
-function layerOf(name: LayerName, painters: ReadonlyMap<LayerName, Painter>): Layer {
-  const layer = new Layer({ listening: false });
-  const sceneFunc = ({ _context: pen }: { readonly _context: CanvasRenderingContext2D }) => {
+function drawer(painters: ReadonlyMap<LayerName, Painter>, name: LayerName): (context: Context) => void {
+  return (context) => {
+    const pen = context._context;
     pen.save();
     painters.get(name)?.(pen);
     pen.restore();
   };
-  layer.add(new Shape({ listening: false, perfectDrawEnabled: false, sceneFunc }));
-  return layer;
 }
