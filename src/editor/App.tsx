@@ -1,6 +1,6 @@
 // The page: opens the project that was in hand last, and puts the parts of the screen in their places.
 
-import { lazy, Suspense, useEffect, useState } from "react";
+import { type ComponentType, lazy, Suspense, useEffect, useState } from "react";
 import "./theme/tokens.css";
 import "./theme/page.css";
 import "./theme/plan.css";
@@ -17,7 +17,6 @@ import { useTheme } from "./canvas/usePalette.ts";
 import { CommandFinder } from "./chrome/CommandFinder.tsx";
 import { Notes } from "./chrome/Notes.tsx";
 import { Readouts } from "./chrome/Readouts.tsx";
-import { SidePanel } from "./chrome/SidePanel.tsx";
 import { ToolOptions } from "./chrome/ToolOptions.tsx";
 import { ToolRail } from "./chrome/ToolRail.tsx";
 import { TopBar } from "./chrome/TopBar.tsx";
@@ -28,7 +27,8 @@ import { type OpenedPage, openPage } from "./live/openPage.ts";
 import { BenchProvider, useScreen } from "./live/useWorkbench.tsx";
 import { Pane } from "./pane/Pane.tsx";
 import { SoffitLayer } from "./soffit/SoffitLayer.tsx";
-import { UnderlayPanel } from "./underlay/UnderlayPanel.tsx";
+import { useBackdrop } from "./underlay/useBackdrop.ts";
+import { usePictureDrop } from "./underlay/usePictureDrop.ts";
 
 export function App() {
   const [opened, setOpened] = useState<OpenedPage | null>(null);
@@ -56,34 +56,35 @@ export function App() {
   );
 }
 
-// The table of the kit and the sheets are loaded when they are first called.
+// What does not belong to the first view is loaded when it is first called.
 const KitEditor = lazy(async () => ({ default: (await import("./kit/KitEditor.tsx")).KitEditor }));
+const SheetsView = lazy(async () => ({ default: (await import("./sheets/SheetsView.tsx")).SheetsView }));
+const SidePanel = lazy(async () => ({ default: (await import("./chrome/SidePanel.tsx")).SidePanel }));
+const UnderlayPanel = lazy(async () => ({
+  default: (await import("./underlay/UnderlayPanel.tsx")).UnderlayPanel,
+}));
 
-function Kit() {
-  const { isKitOpen } = useScreen();
-  if (!isKitOpen) return null;
+/** One of the above, while it is called for. */
+function Called({ part: Part, isOpen }: { readonly part: ComponentType; readonly isOpen: boolean }) {
+  if (!isOpen) return null;
   return (
     <Suspense>
-      <KitEditor />
+      <Part />
     </Suspense>
   );
 }
 
-const SheetsView = lazy(async () => ({ default: (await import("./sheets/SheetsView.tsx")).SheetsView }));
-
-function Sheets() {
-  const { isSheetsOpen } = useScreen();
-  if (!isSheetsOpen) return null;
-  return (
-    <Suspense>
-      <SheetsView />
-    </Suspense>
-  );
+// Apart from the page, which need not be made anew when the picture is.
+function Underlay() {
+  useBackdrop();
+  usePictureDrop();
+  return null;
 }
 
 function Page() {
   useTheme();
   useKeyboard();
+  const { isKitOpen, isSheetsOpen, isUnderlayOpen, panel } = useScreen();
   return (
     <div className="page">
       <TopBar />
@@ -96,14 +97,15 @@ function Page() {
           <Readouts />
           <Notes />
           <DeskNotices />
-          <UnderlayPanel />
+          <Underlay />
+          <Called part={UnderlayPanel} isOpen={isUnderlayOpen} />
           <SoffitLayer />
-          <Kit />
+          <Called part={KitEditor} isOpen={isKitOpen} />
         </div>
-        <SidePanel />
+        <Called part={SidePanel} isOpen={panel !== null} />
       </main>
       <Pane />
-      <Sheets />
+      <Called part={SheetsView} isOpen={isSheetsOpen} />
       <CommandFinder />
     </div>
   );

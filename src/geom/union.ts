@@ -4,7 +4,6 @@
 //   │      │2 mm   │  →   │              │
 //   └──────┴───────┘      └──────────────┘
 
-import factory from "clipper2-wasm";
 import type { MainModule, PathsD } from "clipper2-wasm/dist/clipper2z";
 import type { Point } from "./point.ts";
 import { type Ring, ringArea } from "./ring.ts";
@@ -25,9 +24,11 @@ const LEAST_EDGE = 1e-3; // mm; an edge made by rounding points anywhere, and mo
 const LEAST_AREA = 1; // mm²; anything smaller is a rounding sliver
 
 /**
- * Loads the library. In Node it finds its WebAssembly file itself; a browser build passes the file's URL.
+ * Loads the library, and only when asked: its script is as little use to the first view as its WebAssembly. In Node it
+ * finds its WebAssembly file itself; a browser build passes the file's URL.
  */
 export async function loadUnion(wasmUrl?: string): Promise<Union> {
+  const { default: factory } = await import("clipper2-wasm");
   const library: MainModule = await factory(wasmUrl === undefined ? {} : { locateFile: () => wasmUrl });
   return (rings) => unite(library, rings);
 }

@@ -1,27 +1,22 @@
-// The settings of the picture under the plan: scale, turn, strength, lock; and the place to drop a file.
+// The settings of the picture under the plan: scale, turn, strength, lock, and which file it is.
 
-import { useEffect, useId, useRef, useState } from "react";
+import { useId, useRef, useState } from "react";
 import { angleBetween } from "../../geom/angle.ts";
 import { formatIssue } from "../../json/issue.ts";
 import { roundTo } from "../../units.ts";
 import { NumberField } from "../chrome/NumberField.tsx";
 import { degreesToTurn } from "../degrees.ts";
 import { changeScreen, REGION } from "../live/actions.ts";
-import { useBench, useScreen, useSpeech } from "../live/useWorkbench.tsx";
+import { useBench, useSpeech } from "../live/useWorkbench.tsx";
 import { words } from "../words/say.ts";
 import { LEAST_OPACITY, turnedTo, type Underlay } from "./underlay.ts";
 import { beginCalibrating, changeUnderlay, layFile } from "./underlayActions.ts";
-import { useBackdrop, useUnderlay } from "./useBackdrop.ts";
+import { useUnderlay } from "./useBackdrop.ts";
 
-/** Keeps the picture drawn and takes files dropped on the page, whether or not its settings are shown. */
 export function UnderlayPanel() {
-  useBackdrop();
-  usePictureDrop();
   const bench = useBench();
-  const { isUnderlayOpen } = useScreen();
   const { t } = useSpeech();
   const answer = useUnderlay();
-  if (!isUnderlayOpen) return null;
   return (
     <section className="underlay" aria-label={t(words("underlay.title"))} {...{ [REGION]: "underlay" }}>
       <header>
@@ -155,29 +150,4 @@ function FileButton() {
       />
     </>
   );
-}
-
-// Project files and tables are left to those who read them; every other file is taken for a picture, and where it is
-// none, that is said.
-const OTHERS = /\.(json|csv|dxf|ifc)$/i;
-
-function usePictureDrop(): void {
-  const bench = useBench();
-  useEffect(() => {
-    const over = (event: DragEvent) => {
-      if (event.dataTransfer?.types.includes("Files") === true) event.preventDefault();
-    };
-    const drop = (event: DragEvent) => {
-      const [file] = event.dataTransfer?.files ?? [];
-      if (file === undefined || OTHERS.test(file.name) || event.defaultPrevented) return;
-      event.preventDefault();
-      void layFile(bench, file);
-    };
-    addEventListener("dragover", over);
-    addEventListener("drop", drop);
-    return () => {
-      removeEventListener("dragover", over);
-      removeEventListener("drop", drop);
-    };
-  }, [bench]);
 }
