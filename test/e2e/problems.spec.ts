@@ -36,6 +36,7 @@ test("the panel pushes the plan aside and covers nothing of it", async ({ page }
   await makeProblems(page);
   const wide = await page.locator(".plan").boundingBox();
   await page.keyboard.press("Shift+P");
+  await expect(page.locator(".panel")).toBeVisible();
   const narrow = await page.locator(".plan").boundingBox();
   const panel = await page.locator(".panel").boundingBox();
   expect((wide?.width ?? 0) - (narrow?.width ?? 0)).toBe(372);
