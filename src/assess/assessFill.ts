@@ -12,12 +12,12 @@ import type { FillDocument } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Concrete } from "../plan/concrete.ts";
 import type { Loads } from "../plan/loads.ts";
-import type { Project } from "../plan/project.ts";
 import type { Check, CheckDocument, CheckStatus } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { LIFT_ASSUMPTIONS, liftChecks, twoPersonPieces } from "./liftChecks.ts";
 import { maturityPoints, strikingPrediction } from "./maturityTable.ts";
 import { PANEL_ASSUMPTIONS, panelChecks, pressureTable } from "./panelChecks.ts";
+import { POUR_ASSUMPTIONS, type PouredProject, pourChecks } from "./pourChecks.ts";
 import { PROP_ASSUMPTIONS, propChecks } from "./propChecks.ts";
 import { ROW_ASSUMPTIONS, rowChecks } from "./rowChecks.ts";
 import { SHORING_ASSUMPTIONS, shoringChecks, shoringRows } from "./shoringChecks.ts";
@@ -48,7 +48,7 @@ const KINDS: readonly Kind[] = [
 ];
 
 export interface Assessed {
-  readonly project: Pick<Project, "name" | "storey">;
+  readonly project: PouredProject;
   readonly kit: Kit;
   readonly fill: FillDocument;
   readonly loads: Loads;
@@ -67,20 +67,24 @@ export function assessFill(given: Assessed): CheckDocument {
     (unit, index): CheckedEntry => ({
       name: names[index]!,
       fill: unit,
+      plan: project.units.find(({ id }) => id === unit.unit) ?? { services: [], controlLines: [] },
       storey: unit.storey ?? project.storey,
       kit,
       loads,
       concrete,
     }),
   );
-  const checks = entries.flatMap((entry) => KINDS.flatMap((kind) => kind.checks(entry)));
+  const checks = [
+    ...entries.flatMap((entry) => KINDS.flatMap((kind) => kind.checks(entry))),
+    ...pourChecks({ project, kit, fill, entries }),
+  ];
   const count = (status: CheckStatus) => checks.filter((check) => check.status === status).length;
   return {
     format: "panelwright-check",
     version: 1,
     project: project.name,
     cautions: CAUTIONS,
-    assumptions: KINDS.flatMap(({ assumptions }) => assumptions),
+    assumptions: [...KINDS.flatMap(({ assumptions }) => assumptions), ...POUR_ASSUMPTIONS],
     loads,
     defaults: given.defaults,
     concrete,

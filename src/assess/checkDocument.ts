@@ -21,7 +21,7 @@ export interface CheckInput {
 }
 
 export interface CheckPlace {
-  /** The unit, with a number behind from its second storey on: "A@2". */
+  /** The unit, with a number behind from its second storey on: "A@2". Empty where the check is of all pours together. */
   readonly unit: string;
   /** Empty where the check is of no room, no piece, no code. */
   readonly room: string;

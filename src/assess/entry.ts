@@ -4,12 +4,14 @@ import type { UnitFill } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Concrete } from "../plan/concrete.ts";
 import type { Loads } from "../plan/loads.ts";
-import type { Storey } from "../plan/project.ts";
+import type { Storey, Unit } from "../plan/project.ts";
 
 export interface CheckedEntry {
   /** As the ids of its faces begin: "A", "A@2". */
   readonly name: string;
   readonly fill: UnitFill;
+  /** As drawn: what no fill lists. */
+  readonly plan: Pick<Unit, "services" | "controlLines">;
   readonly storey: Storey;
   readonly kit: Kit;
   readonly loads: Loads;

@@ -25,7 +25,7 @@ export const PROP_ASSUMPTIONS: readonly string[] = [
 ];
 
 /** What the checks of props see: nothing of the concrete on the walls. */
-type ProppedEntry = Omit<CheckedEntry, "concrete">;
+type ProppedEntry = Omit<CheckedEntry, "concrete" | "plan">;
 
 /** The checks of one entry of the fill, soffit by soffit in the order of the fill. */
 export function propChecks(entry: ProppedEntry): readonly Check[] {

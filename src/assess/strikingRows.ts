@@ -162,7 +162,7 @@ function meanTemperature({ concrete }: CheckedEntry): Celsius | null {
 }
 
 /** The shorter side of the rectangle along the axes that holds the soffit, mm. */
-function spanOf({ outline }: Soffit): Mm {
+export function spanOf({ outline }: Soffit): Mm {
   const sides = [0, 1].map((axis) => {
     const places = outline.map((point) => point[axis]!);
     return Math.max(...places) - Math.min(...places);

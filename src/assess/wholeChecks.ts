@@ -4,11 +4,17 @@ import type { FaceOpening, FilledFace, UnitFill } from "../fill/result.ts";
 import { alongLine, lineThrough } from "../geom/line.ts";
 import { ruleValue } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
-import type { Check, CheckInput } from "./checkDocument.ts";
+import type { Check } from "./checkDocument.ts";
+import { CORNER_RULES } from "./cornerRules.ts";
 import { countedPieces } from "./countedPieces.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { faceRuns } from "./faceRuns.ts";
-import { faultless, input, placeIn, unjudged } from "./judging.ts";
+import { FITTING_RULES } from "./fittingRules.ts";
+import { SITE_RULES } from "./siteRules.ts";
+import { SOFFIT_RULES } from "./soffitRules.ts";
+import { STACK_RULES } from "./stackRules.ts";
+import { TIE_RULES } from "./tieRules.ts";
+import { kitFigure, ruleCheck, type WholeRule } from "./wholeRule.ts";
 
 /** What these checks take for granted. */
 export const WHOLE_ASSUMPTIONS: readonly string[] = [
@@ -18,86 +24,54 @@ export const WHOLE_ASSUMPTIONS: readonly string[] = [
 /** The lowest tie is no higher than this, mm. Common practice, no source. */
 const LOWEST_ROW: Mm = 200;
 
-interface Rule {
-  readonly kind: string;
-  /** What must hold. */
-  readonly rule: string;
-  readonly faults: (entry: CheckedEntry) => readonly string[];
-  /** Figures of the kit that it goes by. */
-  readonly inputs?: (entry: CheckedEntry) => readonly CheckInput[];
-}
-
-const RULES: readonly Rule[] = [
-  {
-    kind: "faces-tiled",
-    rule: "pieces, openings and open places make up each face exactly",
-    faults: untiled,
-  },
-  { kind: "nothing-open", rule: "no place of a face or a soffit is without a piece", faults: openPlaces },
+const OWN_RULES: readonly WholeRule[] = [
+  { kind: "nothing-open", rule: "no place of a face or a soffit is without a piece", find: openPlaces },
   {
     kind: "ties-in-joints",
     rule: "each tie stands in a joint of both of its faces, 2.5 mm at most beside it",
-    faults: offJoint,
+    find: offJoint,
   },
   {
     kind: "lowest-ties",
     rule: `the lowest tie of a line from the floor is at most ${LOWEST_ROW} mm up`,
-    faults: highFeet,
+    find: highFeet,
   },
   {
     kind: "ties-clear",
     rule: "no tie in an opening or nearer to it than the kit's rule tieEdge",
-    faults: tiesAtOpenings,
-    inputs: ({ kit }) => {
-      const edge = ruleValue(kit, "tieEdge");
-      return edge === undefined ? [] : [input("", "least distance from an opening (tieEdge)", edge, "mm")];
-    },
+    find: tiesAtOpenings,
+    inputs: ({ kit }) =>
+      kitFigure("least distance from an opening (tieEdge)", ruleValue(kit, "tieEdge"), "mm"),
   },
-  { kind: "ties-single", rule: "no two ties at one place", faults: doubleTies },
+  { kind: "ties-single", rule: "no two ties at one place", find: doubleTies },
   {
     kind: "opening-kits",
     rule: "each opening between jambs has jambs, a head and, off the floor, a sill",
-    faults: bareOpenings,
+    find: bareOpenings,
   },
-  { kind: "closures-explained", rule: "each closure says why it is there", faults: unexplained },
-  { kind: "first-out", rule: "no ring of panels is locked", faults: lockedRings },
+  { kind: "closures-explained", rule: "each closure says why it is there", find: unexplained },
+  { kind: "first-out", rule: "no ring of panels is locked", find: lockedRings },
   {
     kind: "bill-counts",
     rule: "the bill counts what faces, reveals, corners, soffits, ties and fittings list",
-    faults: wrongBill,
+    find: wrongBill,
   },
+];
+
+const RULES: readonly WholeRule[] = [
+  ...STACK_RULES,
+  ...CORNER_RULES,
+  ...OWN_RULES,
+  ...TIE_RULES,
+  ...FITTING_RULES,
+  ...SOFFIT_RULES,
+  ...SITE_RULES,
 ];
 
 /** One check a rule. */
 export function wholeChecks(entry: CheckedEntry): readonly Check[] {
   if (entry.fill.faces.length === 0) return [];
-  return RULES.map(({ kind, rule, faults, inputs }) =>
-    faultless(
-      unjudged({
-        id: `${entry.name}/${kind}`,
-        kind,
-        where: placeIn(entry.name),
-        unit: "faults",
-        inputs: inputs?.(entry) ?? [],
-        formula: rule,
-        source: "common practice, no source",
-      }),
-      faults(entry),
-    ),
-  );
-}
-
-function untiled({ fill }: CheckedEntry): readonly string[] {
-  return fill.faces.filter((face) => areaLeft(face) !== 0).map(({ id }) => `face ${id}`);
-}
-
-function areaLeft({ length, height, pieces, unfilled, openings }: FilledFace): number {
-  const area = (list: readonly { readonly width: Mm; readonly height: Mm }[]) =>
-    list.reduce((sum, each) => sum + each.width * each.height, 0);
-  const bands = openings
-    .filter(({ formed }) => formed === "band")
-    .map(({ width, sill, head }) => ({ width, height: Math.min(head, height) - sill }));
-  return length * height - area(pieces) - area(unfilled) - area(bands);
+  return RULES.map((rule) => ruleCheck(entry, rule));
 }
 
 function openPlaces({ fill }: CheckedEntry): readonly string[] {

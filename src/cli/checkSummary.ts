@@ -111,7 +111,7 @@ function placeText({ where }: Check): string {
     where.face === undefined ? "" : `face ${where.face}`,
     where.code,
   ].filter((word) => word !== "");
-  return [`unit ${where.unit}`, ...words].join(", ") + at + height;
+  return [where.unit === "" ? "all pours" : `unit ${where.unit}`, ...words].join(", ") + at + height;
 }
 
 function shortened(lines: readonly string[]): readonly string[] {

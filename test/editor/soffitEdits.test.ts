@@ -192,7 +192,7 @@ describe("the check of a prop", () => {
     const concrete = readConcrete({});
     if (concrete.status === "invalid") throw new Error("concrete");
     const given = {
-      project: { name, storey },
+      project: { name, storey, units: [], pours: [], stock: {}, buy: true },
       kit: sample.live.kit,
       fill,
       loads: read.value,

@@ -37,6 +37,7 @@ export function entryOf({ project, fill, kit = demoKit }: Filled): CheckedEntry 
   return {
     name: unit!.unit,
     fill: unit!,
+    plan: project.units.find(({ id }) => id === unit!.unit)!,
     storey: unit!.storey ?? project.storey,
     kit,
     loads: loads.value,
