@@ -84,12 +84,24 @@ function outerRuns({ fill }: CheckedEntry): Finding {
       { face: outer.before, x: outer.before.length - beyondBehind - legBehind, inner: behind },
       { face: outer.behind, x: beyondBefore + legBefore, inner: before },
     ];
-    return wanted
-      .filter(({ face, x }) => x > 0 && x < face.length && !isEdge(face, x, z) && !isOpenAt(face, x, z))
-      .map(
-        ({ face, x, inner }) => `face ${face.id} at ${Math.round(x)} mm, opposite the corner of ${inner.id}`,
-      );
+    return (
+      wanted
+        .filter(({ face, x }) => x > 0 && x < face.length && !isEdge(face, x, z) && !isOpenAt(face, x, z))
+        // A leg of the outer face's own corner stands there: another wall joins, and forces its own joints.
+        .filter(({ face, x }) => !isInLeg(face, x, z))
+        .map(
+          ({ face, x, inner }) =>
+            `face ${face.id} at ${Math.round(x)} mm, opposite the corner of ${inner.id}`,
+        )
+    );
   });
+}
+
+function isInLeg({ pieces }: FilledFace, at: Mm, height: Mm): boolean {
+  return pieces.some(
+    ({ family, x, z, width, height: tall }) =>
+      family === "inside-corner" && x < at && at < x + width && z < height && height < z + tall,
+  );
 }
 
 interface OuterCorner {

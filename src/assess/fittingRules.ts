@@ -61,8 +61,9 @@ function rowsSetFirst({ fill }: CheckedEntry, { id }: FilledFace): ReadonlySet<M
 
 // A face under a balcony ends at its soffit; the facade goes up to the top of the slab.
 function isFacade({ storey }: CheckedEntry, { room, height, length, pieces }: FilledFace): boolean {
-  const isFreeEnd = pieces.some(({ family }) => family === "stop-end");
-  return room === null && length > 0 && !isFreeEnd && height === storey.clearHeight + storey.slab;
+  // Free ends have a stop-end and no panel; on a face without panels there is nothing to keep in line.
+  const hasPanels = pieces.some(({ family }) => family === "wall-panel");
+  return room === null && length > 0 && hasPanels && height === storey.clearHeight + storey.slab;
 }
 
 function unbraced({ fill, kit }: CheckedEntry): Finding {

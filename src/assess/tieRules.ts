@@ -48,7 +48,10 @@ function missingTies({ fill, kit }: CheckedEntry): Finding {
     jointsIn(pair).flatMap((x) => {
       const lacking = rows.filter(
         (z) =>
-          isShared(pair, x, z) && !isNearOpening(pair, { x, z, edge }) && !isTied(pair, { x, z, placed }),
+          isShared(pair, x, z) &&
+          !sameJoint(pair, x, z).some(
+            (place) => isNearOpening(pair, { x: place, z, edge }) || isTied(pair, { x: place, z, placed }),
+          ),
       );
       return lacking.length === 0
         ? []
@@ -82,6 +85,13 @@ function isNearOpening(
   return near(a, x) || near(b, across(x));
 }
 
+function isTied(
+  { a }: WallSides,
+  { x, z, placed }: { readonly x: Mm; readonly z: Mm; readonly placed: TiesByFace },
+): boolean {
+  return (placed.get(a.id) ?? []).some((tie) => Math.abs(tie.x - x) <= SAME_PLACE && tie.heights.includes(z));
+}
+
 type TiesByFace = ReadonlyMap<string, readonly { readonly x: Mm; readonly heights: readonly Mm[] }[]>;
 
 function tiesByFace({ faces, ties }: UnitFill): TiesByFace {
@@ -97,23 +107,17 @@ function tiesByFace({ faces, ties }: UnitFill): TiesByFace {
   return found;
 }
 
-// A closure counts as one joint: a tie on either side of it does.
-function isTied(
-  { a, b, across }: WallSides,
-  { x, z, placed }: { readonly x: Mm; readonly z: Mm; readonly placed: TiesByFace },
-): boolean {
-  const there = (place: Mm) =>
-    (placed.get(a.id) ?? []).some((tie) => Math.abs(tie.x - place) <= SAME_PLACE && tie.heights.includes(z));
-  if (there(x)) return true;
+/** The places that count as the joint at `x`: a closure is one joint with both of its sides. */
+function sameJoint({ a, b, across }: WallSides, x: Mm, z: Mm): readonly Mm[] {
   const [mine, theirs] = [piecesAt(a, x, z), piecesAt(b, across(x), z)];
-  const beside = [
+  return [
+    x,
     ...closureWidth(mine.before).map((width) => x - width),
     ...closureWidth(mine.behind).map((width) => x + width),
     // On the face opposite, what ends here as that face is walked lies the other way.
     ...closureWidth(theirs.behind).map((width) => x - width),
     ...closureWidth(theirs.before).map((width) => x + width),
   ];
-  return beside.some(there);
 }
 
 function closureWidth(piece: { readonly family: string; readonly width: Mm } | undefined): readonly Mm[] {
