@@ -17,6 +17,7 @@ import { ANY_RATE, NO_RATE, type RateLimit, upTo } from "../check/rateLimit.ts";
 import type { Concrete } from "../plan/concrete.ts";
 import type { KiloPascal, Mm } from "../units.ts";
 import type { CheckInput } from "./checkDocument.ts";
+import type { PouredMember } from "./columns.ts";
 import { input } from "./judging.ts";
 
 /** 1.5 on the pressure where the kit states design strengths (from memory of DIN 18218 and EN 12812). */
@@ -35,17 +36,22 @@ const PCF_PER_KILONEWTON = 6.36588;
 const KPA_PER_PSF = 0.0478803;
 
 /** The pressure over a height from the floor to the free surface. Refused where the method does not hold. */
-export function pourPressure(concrete: Concrete, height: Mm): Answer<PourPressure> {
+export function pourPressure(
+  concrete: Concrete,
+  height: Mm,
+  member: PouredMember = "wall",
+): Answer<PourPressure> {
   const start = {
     inputs: [
       input("", "method", concrete.pressureModel),
       input("w", "density of the concrete", concrete.density, "kN/m³"),
       input("H", "height from the floor to the top of the slab", height / 1000, "m"),
+      ...(member === "column" ? [input("", "member", "column, no side over 2 m")] : []),
       ...methodInputs(concrete),
     ],
     source: ENVELOPE_SOURCE,
   };
-  const answer = byMethod(concrete, height);
+  const answer = byMethod(concrete, height, member);
   if (answer.status === "refused") return answer;
   const { envelope, formula, source, more } = answer.value;
   return computed({
@@ -68,7 +74,7 @@ interface ByMethod {
   readonly more: readonly CheckInput[];
 }
 
-function byMethod(concrete: Concrete, height: Mm): Answer<ByMethod> {
+function byMethod(concrete: Concrete, height: Mm, member: PouredMember): Answer<ByMethod> {
   const { density, rate } = concrete;
   switch (concrete.pressureModel) {
     case "liquid head": {
@@ -78,14 +84,17 @@ function byMethod(concrete: Concrete, height: Mm): Answer<ByMethod> {
       return computed({ envelope: answer.value, ...words });
     }
     case "ACI 347": {
-      const answer = aci347Pressure({ ...aciInput(concrete, height), rate: rate ?? Number.NaN });
+      const answer = aci347Pressure({ ...aciInput(concrete, height, member), rate: rate ?? Number.NaN });
       if (answer.status === "refused") return answer;
       const { envelope, equation, weight, chemistry } = answer.value;
       const more = [input("C_w", "for the weight", weight), input("C_c", "for the setting", chemistry)];
       return computed({ envelope, formula: ACI347_FORMULA[equation], source: ACI347_SOURCE, more });
     }
     case "ACI 347 inch-pound": {
-      const given = { ...psfInput(concrete, height), rateFeet: (rate ?? Number.NaN) / METRES_PER_FOOT };
+      const given = {
+        ...psfInput(concrete, height, member),
+        rateFeet: (rate ?? Number.NaN) / METRES_PER_FOOT,
+      };
       const answer = aci347PressurePsf(given);
       if (answer.status === "refused") return answer;
       const { greatestPsf, equation, weight, chemistry } = answer.value;
@@ -100,12 +109,12 @@ function byMethod(concrete: Concrete, height: Mm): Answer<ByMethod> {
       return computed({ envelope, formula: ACI347_PSF_FORMULA, source: ACI347_PSF_SOURCE, more });
     }
     case "CIRIA 108": {
-      const answer = ciria108({ ...ciriaInput(concrete, height), rate: rate ?? Number.NaN });
+      const answer = ciria108({ ...ciriaInput(concrete, height, member), rate: rate ?? Number.NaN });
       if (answer.status === "refused") return answer;
       const { envelope, c1, c2, k } = answer.value;
       const more = [
         input("h", "height of the placing, here that of the form", height / 1000, "m"),
-        input("C1", "for walls", c1, "√(m·h)"),
+        input("C1", `for ${member}s`, c1, "√(m·h)"),
         input("C2", "for the setting", c2, "√m"),
         input("K", "for the temperature", k),
       ];
@@ -125,7 +134,12 @@ const ACI347_PSF_FORMULA =
   "E1 P_max = C_w·C_c·(150 + 9000·R/T), E2 C_w·C_c·(150 + 43400/T + 2800·R/T) psf, at least 600·C_w, at most w·H; head w·H";
 
 /** Greatest rate, m/h, at which the concrete keeps a pressure. The full liquid head keeps it at any rate or at none. */
-export function pourRate(concrete: Concrete, height: Mm, allowable: KiloPascal): Answer<RateLimit> {
+export function pourRate(
+  concrete: Concrete,
+  height: Mm,
+  allowable: KiloPascal,
+  member: PouredMember = "wall",
+): Answer<RateLimit> {
   switch (concrete.pressureModel) {
     case "liquid head": {
       const answer = hydrostatic(concrete.density, height);
@@ -133,36 +147,36 @@ export function pourRate(concrete: Concrete, height: Mm, allowable: KiloPascal):
       return computed(answer.value.greatest <= allowable ? ANY_RATE : NO_RATE);
     }
     case "ACI 347":
-      return aci347Rate(aciInput(concrete, height), allowable);
+      return aci347Rate(aciInput(concrete, height, member), allowable);
     case "ACI 347 inch-pound": {
-      const answer = aci347RatePsf(psfInput(concrete, height), allowable / KPA_PER_PSF);
+      const answer = aci347RatePsf(psfInput(concrete, height, member), allowable / KPA_PER_PSF);
       if (answer.status === "refused" || answer.value.kind !== "upTo") return answer;
       return computed(upTo(answer.value.rate * METRES_PER_FOOT));
     }
     case "CIRIA 108":
-      return ciria108Rate(ciriaInput(concrete, height), allowable);
+      return ciria108Rate(ciriaInput(concrete, height, member), allowable);
     case "DIN 18218":
       return din18218Rate(dinInput(concrete, height), allowable);
   }
 }
 
 // The reader has seen to it that what a method needs is there; without it the ranges refuse.
-function wallOf({ temperature, cement, retarder }: Concrete) {
+function memberOf({ temperature, cement, retarder }: Concrete, member: PouredMember) {
   return {
     temperature: temperature ?? Number.NaN,
     cement: cement ?? "slow-blend",
     isRetarded: retarder,
-    isColumn: false,
+    isColumn: member === "column",
   } as const;
 }
 
-function aciInput(concrete: Concrete, height: Mm) {
+function aciInput(concrete: Concrete, height: Mm, member: PouredMember) {
   const { density, slump, vibrationDepth } = concrete;
-  return { ...wallOf(concrete), density, height, slump: slump ?? Number.NaN, vibrationDepth };
+  return { ...memberOf(concrete, member), density, height, slump: slump ?? Number.NaN, vibrationDepth };
 }
 
-function psfInput(concrete: Concrete, height: Mm) {
-  const { temperature, ...wall } = wallOf(concrete);
+function psfInput(concrete: Concrete, height: Mm, member: PouredMember) {
+  const { temperature, ...wall } = memberOf(concrete, member);
   return {
     ...wall,
     densityPcf: concrete.density * PCF_PER_KILONEWTON,
@@ -173,8 +187,8 @@ function psfInput(concrete: Concrete, height: Mm) {
   };
 }
 
-function ciriaInput(concrete: Concrete, height: Mm) {
-  return { ...wallOf(concrete), density: concrete.density, formHeight: height, height };
+function ciriaInput(concrete: Concrete, height: Mm, member: PouredMember) {
+  return { ...memberOf(concrete, member), density: concrete.density, formHeight: height, height };
 }
 
 function dinInput({ density, consistence, settingEnd }: Concrete, height: Mm) {

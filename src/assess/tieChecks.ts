@@ -1,15 +1,16 @@
 // Does each tie bear the concrete between it and its neighbours, with every tie in its place and with one forgotten?
 
-import { refusalText } from "../check/range.ts";
+import { type Refusal, refusalText } from "../check/range.ts";
 import { TIE_ROWS_FORMULA, TIE_ROWS_SOURCE } from "../check/tieRows.ts";
 import type { TieLine } from "../fill/result.ts";
 import { ruleValue } from "../kit/kit.ts";
 import type { KiloNewton, Mm } from "../units.ts";
 import type { Check, CheckInput, CheckPlace } from "./checkDocument.ts";
+import { columnFaces, type PouredMember, pouredMembers } from "./columns.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { input, judgedBy, notChecked, placeIn, type Unjudged, unjudged } from "./judging.ts";
-import { FACTOR_SOURCE, PRESSURE_FACTOR, pourPressure } from "./pourPressure.ts";
-import { type LeftOut, type TieForce, tieForces, tieStripsOf } from "./tieForces.ts";
+import { FACTOR_SOURCE, type PourPressure, PRESSURE_FACTOR, pourPressure } from "./pourPressure.ts";
+import { type LeftOut, type LineForces, type TieForce, tieForces, tieStripsOf } from "./tieForces.ts";
 
 /** What the checks of ties take for granted. */
 export const TIE_ASSUMPTIONS: readonly string[] = [
@@ -54,28 +55,34 @@ export function tieChecks(entry: CheckedEntry): readonly Check[] {
   const { fill, concrete } = entry;
   if (fill.ties.length === 0) return [];
   const surface = surfaceOf(entry);
-  const pressure = pourPressure(concrete, surface);
-  if (pressure.status === "refused") {
-    const place = placeIn(entry.name);
-    return [notChecked(start(entry, { id: `${entry.name}/tie-load`, where: place }), refusalText(pressure))];
-  }
+  const unknown = (refusal: Refusal) => [
+    notChecked(
+      start(entry, { id: `${entry.name}/tie-load`, where: placeIn(entry.name) }),
+      refusalText(refusal),
+    ),
+  ];
   const strips = tieStripsOf(fill, surface, concrete.bottomTie);
-  const forces = tieForces(strips, pressure.value.envelope, surface);
-  if (forces.status === "refused") {
-    const place = placeIn(entry.name);
-    return [notChecked(start(entry, { id: `${entry.name}/tie-load`, where: place }), refusalText(forces))];
+  const columns = columnFaces(fill);
+  const members = new Map<PouredMember, { pressure: PourPressure; forces: readonly LineForces[] }>();
+  for (const member of pouredMembers(fill, concrete)) {
+    const pressure = pourPressure(concrete, surface, member);
+    if (pressure.status === "refused") return unknown(pressure);
+    const forces = tieForces(strips, pressure.value.envelope, surface);
+    if (forces.status === "refused") return unknown(forces);
+    members.set(member, { pressure: pressure.value, forces: forces.value });
   }
   const rooms = new Map(fill.faces.map(({ id, room }) => [id, room ?? ""]));
-  const shared = [...pressure.value.inputs, input("", "lowest tie takes", concrete.bottomTie)];
   return fill.ties.flatMap((tie, index) => {
-    const { rows, leftOut } = forces.value[index]!;
+    const ofColumn = columns.has(tie.faces[0]) ? members.get("column") : undefined;
+    const { pressure, forces } = ofColumn ?? members.get("wall")!;
+    const { rows, leftOut } = forces[index]!;
     const given: LineOf = {
       tie,
       number: index + 1,
       room: rooms.get(tie.faces[0]) ?? "",
-      shared,
-      formula: `${pressure.value.formula}; ${TIE_ROWS_FORMULA}`,
-      source: `pressure: ${pressure.value.source}; load: ${TIE_ROWS_SOURCE}`,
+      shared: [...pressure.inputs, input("", "lowest tie takes", concrete.bottomTie)],
+      formula: `${pressure.formula}; ${TIE_ROWS_FORMULA}`,
+      source: `pressure: ${pressure.source}; load: ${TIE_ROWS_SOURCE}`,
     };
     const checks = rows.map((row) => rowCheck(entry, given, row));
     return leftOut === null ? checks : [...checks, leftOutCheck(entry, given, leftOut)];
