@@ -13,6 +13,9 @@ export function paperMm(value: number): PaperMm {
   return value as PaperMm;
 }
 
+/** A length of formulas whose figures are in metres. */
+export type Metre = number;
+
 /** A mass, kg. */
 export type Kg = number;
 

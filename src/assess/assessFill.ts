@@ -12,6 +12,7 @@ import type { FillDocument } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Concrete } from "../plan/concrete.ts";
 import type { Loads } from "../plan/loads.ts";
+import { BRACING_ASSUMPTIONS, bracingChecks } from "./bracingChecks.ts";
 import type { Check, CheckDocument, CheckStatus } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { LIFT_ASSUMPTIONS, liftChecks, twoPersonPieces } from "./liftChecks.ts";
@@ -26,6 +27,7 @@ import { STRIKING_ASSUMPTIONS, strikingChecks } from "./strikingChecks.ts";
 import { strikingRows } from "./strikingRows.ts";
 import { THRUST_ASSUMPTIONS, thrustChecks } from "./thrustChecks.ts";
 import { TIE_ASSUMPTIONS, tieChecks } from "./tieChecks.ts";
+import { toleranceRows } from "./toleranceRows.ts";
 import { WHOLE_ASSUMPTIONS, wholeChecks } from "./wholeChecks.ts";
 
 interface Kind {
@@ -41,6 +43,7 @@ const KINDS: readonly Kind[] = [
   { checks: thrustChecks, assumptions: THRUST_ASSUMPTIONS },
   { checks: spacingChecks, assumptions: SPACING_ASSUMPTIONS },
   { checks: propChecks, assumptions: PROP_ASSUMPTIONS },
+  { checks: bracingChecks, assumptions: BRACING_ASSUMPTIONS },
   { checks: liftChecks, assumptions: LIFT_ASSUMPTIONS },
   { checks: strikingChecks, assumptions: STRIKING_ASSUMPTIONS },
   { checks: shoringChecks, assumptions: SHORING_ASSUMPTIONS },
@@ -101,6 +104,7 @@ export function assessFill(given: Assessed): CheckDocument {
     predictions: entries.flatMap(strikingPrediction),
     striking: entries.flatMap(strikingRows),
     shoring: shoringRows(loads),
+    tolerances: entries.flatMap(toleranceRows),
     checks,
   };
 }

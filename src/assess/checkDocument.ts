@@ -120,6 +120,18 @@ export interface StrikingRow {
   readonly note: string;
 }
 
+/** How far the concrete may be from what was drawn, by one rule. */
+export interface ToleranceRow {
+  readonly unit: string;
+  readonly what: string;
+  readonly rule: string;
+  /** mm, downward or one way, and upward or the other; null: the rule says nothing. */
+  readonly less: Mm | null;
+  readonly more: Mm | null;
+  readonly source: string;
+  readonly note: string;
+}
+
 /** One step of shoring: what each level carries behind it, in slabs. Levels upward from 1. */
 export interface ShoringRow {
   readonly step: string;
@@ -148,5 +160,6 @@ export interface CheckDocument {
   readonly predictions: readonly StrikingPrediction[];
   readonly striking: readonly StrikingRow[];
   readonly shoring: readonly ShoringRow[];
+  readonly tolerances: readonly ToleranceRow[];
   readonly checks: readonly Check[];
 }

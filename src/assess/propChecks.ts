@@ -21,7 +21,7 @@ export const PROP_ASSUMPTIONS: readonly string[] = [
   "A prop counts as extended over the whole clear height of its room, without the depth of strip and head under the soffit: longer than it is, on the conservative side.",
   "The slab is as thick as the storey says everywhere, also where a soffit is dropped; thicker parts are not in these figures.",
   "A prop carries the one slab cast on its own forms. What comes down through props of the storeys above is not in these figures.",
-  "Props stand plumb and take vertical load alone; horizontal load and bracing are not checked here.",
+  "Props stand plumb.",
 ];
 
 /** What the checks of props see: nothing of the concrete on the walls. */

@@ -31,6 +31,7 @@ export function thrustChecks(entry: CheckedEntry): readonly Check[] {
       ...(placed.opening.sill > 0 ? [upliftCheck(entry, pressure.value, placed)] : []),
     ]),
     ...footCheck(entry, pressure.value),
+    sealCheck(entry),
   ];
 }
 
@@ -117,6 +118,23 @@ function footCheck(entry: CheckedEntry, pressure: PourPressure): readonly Check[
       "seal the foot on the side of the concrete and hold the panels down at every second layout pin: paste under the frames lifts them",
     ),
   ];
+}
+
+function sealCheck(entry: CheckedEntry): Check {
+  const start = unjudged({
+    id: `${entry.name}/base-seal`,
+    kind: "base-seal",
+    where: placeIn(entry.name),
+    unit: "m",
+    formula: "length of form that stands on the floor, all faces",
+    source: "common practice, no source",
+  });
+  const standing = entry.fill.faces.flatMap(({ pieces }) => pieces.filter(({ z }) => z === 0));
+  const length = standing.reduce((sum, { width }) => sum + width, 0) / 1000;
+  return notChecked(
+    { ...start, value: length },
+    "nobody sees the gaps from here: look along every foot before the pour, seal on the side of the concrete, no paste under the frames",
+  );
 }
 
 function startOf(

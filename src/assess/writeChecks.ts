@@ -74,6 +74,15 @@ export function writeCheckDocument(document: CheckDocument): string {
       slabs: slabs.map(roundSignificant),
       shores: shores.map(roundSignificant),
     })),
+    tolerances: document.tolerances.map(({ unit, what, rule, less, more, source, note }) => ({
+      unit,
+      what,
+      rule,
+      less: figure(less),
+      more: figure(more),
+      source,
+      note,
+    })),
     checks: document.checks.map(checkEntry),
   };
   return `${JSON.stringify(file, null, 2)}\n`;

@@ -19,12 +19,15 @@ const DISTANCE = {
   unit: "mm",
 } as const;
 
+export const DIN18202_SOURCE =
+  "DIN 18202, table 3, quoted from a trade handbook at deploy.doczz.net/doc/5839552";
+
 /**
  * Greatest gap under a straightedge, whole mm, on straight lines between the printed distances. A limit on the surface, not
  * on how far a form may bend: bending uses up part of it.
  *
  * @param distance - 100 to 15 000 mm, otherwise refused
- * @see DIN 18202, table 3, quoted from a trade handbook at deploy.doczz.net/doc/5839552
+ * @see DIN18202_SOURCE
  */
 export function din18202Flatness(line: FlatnessLine, distance: Mm): Answer<Mm> {
   const refusal = refusalOf([distance, DISTANCE]);

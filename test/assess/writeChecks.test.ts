@@ -31,6 +31,7 @@ describe("a file of checks", () => {
       "predictions",
       "striking",
       "shoring",
+      "tolerances",
       "checks",
     ]);
     expect(file).toMatchObject({ format: "panelwright-check", version: 1, cautions: CAUTIONS });
