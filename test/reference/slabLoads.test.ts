@@ -4,6 +4,7 @@
 // stands until somebody compares it with a bought copy. T01 and so on only name the rows.
 
 import { describe, expect, it } from "vitest";
+import { aci347Horizontal, aci347WallBrace } from "../../src/check/aci347Horizontal.ts";
 import { aci347SlabLoad } from "../../src/check/aci347SlabLoad.ts";
 import { aci347SlabLoadPsf } from "../../src/check/aci347SlabLoadPsf.ts";
 import { en12812Heaping } from "../../src/check/en12812Heaping.ts";
@@ -112,5 +113,30 @@ describe("metric loads", () => {
 
   it(`T13: 5.75 kPa on 100 m² push 14.4 kN sideways (${EN12812})`, () => {
     expect(value(en12812Horizontal(575))).toSatisfy(within(14.4, 0.005));
+  });
+});
+
+describe("horizontal loads in feet and pounds", () => {
+  const CALIFORNIA =
+    "California Construction Safety Orders 1717, seaintarchive.org/mailarchive/2000b/msg01218.html; ACI 347 from memory";
+  // 100 lb/ft are 1.46 kN/m; the metric form of the guide rounds to 1.5.
+  const perFoot = (100 * KN_PER_POUND) / 0.3048;
+
+  it.each([
+    {
+      why: "100 lb a foot of edge govern a light floor",
+      dead: 100,
+      edge: 10,
+      expected: 10 * perFoot,
+      part: 0.03,
+    },
+    { why: "2 % of the dead load govern a heavy one", dead: 2000, edge: 10, expected: 40, part: 1e-12 },
+  ])(`$why (${CALIFORNIA})`, ({ dead, edge, expected, part }) => {
+    expect(value(aci347Horizontal(dead, edge))).toSatisfy(within(expected, part));
+  });
+
+  it(`100 lb a foot at the top of a wall form over 8 ft (${TEXTBOOK.split(" and ")[0]}, page on horizontal loads)`, () => {
+    expect(value(aci347WallBrace(2500, 2400))).toSatisfy(within(2.4 * perFoot, 0.03));
+    expect(aci347WallBrace(2300, 2400)).toMatchObject({ status: "refused", least: 2400 });
   });
 });
