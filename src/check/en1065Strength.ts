@@ -52,13 +52,19 @@ export function en1065Strength(prop: PropInput): Answer<KiloNewton> {
     greatest: longest,
     unit: "mm",
   };
+  const least: Bounds = {
+    input: `least extension of a prop of class ${prop.class}`,
+    least: 0,
+    greatest: longest,
+    unit: "mm",
+  };
   const extension: Bounds = {
     input: "extension of the prop",
     least: Math.max(prop.least, 1),
     greatest: prop.greatest,
     unit: "mm",
   };
-  const refusal = refusalOf([prop.greatest, greatest], [prop.extension, extension]);
+  const refusal = refusalOf([prop.greatest, greatest], [prop.least, least], [prop.extension, extension]);
   if (refusal !== null) return refusal;
   if (factor === null) return computed(cap);
   // Lengths in mm: l_max/l² in 1/m is a thousand times that in 1/mm.

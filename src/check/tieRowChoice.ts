@@ -48,6 +48,9 @@ export function chooseTieRows(goal: TieRowGoal): Answer<TieRowChoice | null> {
   const { holes, limit } = goal;
   const refusal = refusalOf([holes.length, HOLES], [limit, LIMIT]);
   if (refusal !== null) return refusal;
+  // What no strip of form can be is refused before any set is tried, or left untried.
+  const inEveryHole = greatestOnRows(goal, holes);
+  if (inEveryHole.status === "refused") return inEveryHole;
   if (leastLowest(goal) > limit) return computed(null);
   for (let count = 1; count <= holes.length; count++) {
     let best: TieRowChoice | null = null;

@@ -52,6 +52,8 @@ export const TIE_ROWS_SOURCE =
   "tributary area: US Army EN5151 part C and Univ. of Washington CM 420 lecture 6; beam: three-moment equation, statics";
 
 const ROW = { input: "height of a tie row", least: 0, greatest: 12_000, unit: "mm" } as const;
+const SURFACE = { input: "height of the free surface", least: 1, greatest: 12_000, unit: "mm" } as const;
+const EDGE = { input: "height of an edge of the strip", least: 0, greatest: 12_000, unit: "mm" } as const;
 const WIDTH = { input: "width held by the tie", least: 0, greatest: 20_000, unit: "mm" } as const;
 
 /** Loads row by row, upward; none where the line has no rows. Without a load factor. */
@@ -59,7 +61,12 @@ export function tieRowLoads(input: TieLineInput): Answer<readonly RowLoad[]> {
   const { rows, parts } = input;
   const refusal = refusalOf(
     ...rows.map((row) => [row, ROW] as const),
-    ...parts.map(({ width }) => [width, WIDTH] as const),
+    [input.surface, SURFACE],
+    ...parts.flatMap(({ from, to, width }) => [
+      [from, EDGE] as const,
+      [to, EDGE] as const,
+      [width, WIDTH] as const,
+    ]),
   );
   if (refusal !== null) return refusal;
   const first = parts[0];
