@@ -16,6 +16,7 @@ export function checkSummary(document: CheckDocument, fillErrors: number): strin
     `${project === "" ? "Checks" : project}: ${countText(document)}`,
     loadsText(document),
     concreteText(document),
+    ...predictionLines(document),
     ...mostUsed(checks),
     ...shortened(over.map((check) => `Over the stated limit: ${placeText(check)}: ${overText(check)}.`)),
     ...shortened(openLines(open)),
@@ -63,6 +64,18 @@ function concreteText({ concrete, concreteDefaults }: CheckDocument): string {
     figure("formStrength", `${concrete.formStrength} strength of ties and panels`),
     figure("bottomTie", `lowest tie takes the ${concrete.bottomTie} gap under it`),
   ].join(", ")}.`;
+}
+
+function predictionLines({ predictions }: CheckDocument): readonly string[] {
+  return predictions.flatMap(({ unit, needed, hour, isLogged, margin }) => {
+    if (hour === null || needed === null) return [];
+    const by = isLogged ? "by the log" : "after the log, as cold as it ever was";
+    const side = (margin ?? 0) < 0 ? "after" : "before";
+    const left = margin === null ? "" : `, ${roundTo(Math.abs(margin), 1)} h ${side} the hour of striking`;
+    return [
+      `Slab of unit ${unit}: ${roundTo(needed, 1)} MPa needed, expected after ${roundTo(hour, 1)} h ${by}${left}.`,
+    ];
+  });
 }
 
 function mostUsed(checks: readonly Check[]): readonly string[] {

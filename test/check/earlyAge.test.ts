@@ -2,7 +2,7 @@
 
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bs8110Striking } from "../../src/check/bs8110Striking.ts";
+import { type Bs8110Member, bs8110Striking } from "../../src/check/bs8110Striking.ts";
 import {
   equivalentAge,
   eurocodeAge,
@@ -85,6 +85,36 @@ describe("strength gain", () => {
         expect(of(value(eurocodeAgeFor(part, kind as "S")))).toBeCloseTo(part, 9);
       }),
       { seed: 742 },
+    );
+  });
+
+  it("gives the load back from the strength: w/w_s = (f_c/f_cu)^0.6", () => {
+    fc.assert(
+      fc.property(double(0.5, 10), double(10, 60), (load, strength) => {
+        const needed = value(ciria136Strength(strength, load, 10));
+        expect(10 * (needed / strength) ** 0.6).toBeCloseTo(load, 9);
+      }),
+      { seed: 745 },
+    );
+  });
+
+  it("grows with maturity by Plowman, and the table of BS 8110 is no longer the warmer it is", () => {
+    const member = fc.constantFrom<Bs8110Member>(
+      "vertical",
+      "slab-soffit",
+      "slab-props",
+      "beam-soffit",
+      "beam-props",
+    );
+    fc.assert(
+      fc.property(double(0, 1), double(0, 1), double(5, 69), member, (a, b, strength, of) => {
+        const [low, high] = [Math.min(a, b), Math.max(a, b)];
+        const part = (at: number) => value(plowmanGain(1000 + at * 29_000, strength));
+        expect(part(high)).toBeGreaterThanOrEqual(part(low) - 1e-12);
+        const hours = (at: number) => value(bs8110Striking(of, at * 25));
+        expect(hours(high)).toBeLessThanOrEqual(hours(low));
+      }),
+      { seed: 746 },
     );
   });
 

@@ -167,6 +167,30 @@ describe("CIRIA 108", () => {
   });
 });
 
+it.each([
+  [5, 2.939],
+  [7, 2.45],
+  [10, 1.917],
+  [12.5, 1.596],
+  [15, 1.349],
+  [20, 1],
+  [24, 0.81],
+  [25, 0.771],
+  [30, 0.612],
+])(`K at %d °C is %d (formula: ${FORUM}; figures worked out apart)`, (temperature, expected) => {
+  expect(value(ciria108(of(0.3, 4000, { temperature }))).k).toBeCloseTo(expected, 3);
+});
+
+it("a form no higher than (C2·K)² presses with its full head at any rate (arithmetic)", () => {
+  // C2 0.60 at 5 °C: 3.11 m; C2 0.45: 1.75 m
+  for (const [c2, height] of [
+    [0.6, 3100],
+    [0.45, 1740],
+  ] as const)
+    for (const rate of [0.01, 1, 10])
+      expect(value(ciria108(of(c2, height, { temperature: 5, rate }))).envelope.knee).toBeCloseTo(height, 6);
+});
+
 describe("CIRIA 108 backwards", () => {
   it.each([
     { why: `CI-06 (${COLLEGE})`, input: wall, allowable: 75.926, rate: 0.592 },

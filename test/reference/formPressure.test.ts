@@ -11,6 +11,7 @@ import {
   aci347PressurePsf,
   aci347RatePsf,
 } from "../../src/check/aci347PressurePsf.ts";
+import { ciria108 } from "../../src/check/ciria108.ts";
 import { type Consistence, din18218, din18218Rate } from "../../src/check/din18218.ts";
 import { placingRate, volumePerHour } from "../../src/check/placingRate.ts";
 import { value } from "../support/answers.ts";
@@ -163,6 +164,22 @@ describe("ACI 347, metric, coefficients from memory", () => {
     expect(found.envelope.greatest).toSatisfy(within(expected, 0.001));
   });
 
+  // 5, 10, 15, 20, 25 °C; the least pressure of 30 kPa lifts the last two of the first row.
+  it.each([
+    { equation: "E1", rate: 1, expected: [41.63, 35.44, 31.13, 30, 30] },
+    { equation: "E1", rate: 2, expected: [76.06, 63.67, 55.07, 48.73, 43.88] },
+    { equation: "E2", rate: 3, expected: [90.01, 75.11, 64.76, 57.15, 51.31] },
+    { equation: "E2", rate: 4.5, expected: [106.06, 88.28, 75.92, 66.83, 59.86] },
+  ])("$equation at $rate m/h from 5 to 25 °C (arithmetic)", ({ equation, rate, expected }) => {
+    expected.forEach((pressure, k) => {
+      // 4.6 m of head are over all of these; a slow wall that high takes E2, so it stands for E1 at 4.2 m.
+      const height = equation === "E1" ? 4200 : 4600;
+      const found = value(aci347Pressure({ ...metric, height, rate, temperature: 5 + 5 * k }));
+      expect(found.equation).toBe(equation);
+      expect(found.envelope.greatest).toSatisfy(within(pressure, 0.0002));
+    });
+  });
+
   it.each([
     { allowable: 50, change: {}, rate: 2.061 },
     { allowable: 50, change: { height: 4300 }, rate: 1.893 },
@@ -272,4 +289,24 @@ describe("DIN 18218", () => {
 
 it(`Q-01: 16 ft³ every 7 minutes are 137.14 ft³ an hour, which the source rounds up to 138 (${ARMY_PART_C})`, () => {
   expect(value(volumePerHour(16, 7))).toSatisfy(within(137.14, 1e-4));
+});
+
+it("a wall of 4 m at 2 m/h and 15 °C: three methods made apart come within a fifth of one another (arithmetic)", () => {
+  const aci = value(aci347Pressure({ ...metric, temperature: 15 })).envelope.greatest;
+  const ciria = value(
+    ciria108({
+      density: 25,
+      formHeight: 4000,
+      height: 4000,
+      temperature: 15,
+      rate: 2,
+      cement: "portland",
+      isRetarded: false,
+      isColumn: false,
+    }),
+  ).envelope.greatest;
+  expect(aci).toSatisfy(within(55.1, 0.001));
+  expect(ciria).toSatisfy(within(51.6, 0.001));
+  expect(din("F3", 2, 5, 4000)).toSatisfy(within(46, 0.001));
+  expect(din("F3", 2, 7, 4000)).toSatisfy(within(53.1, 0.001));
 });

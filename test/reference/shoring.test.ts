@@ -198,6 +198,36 @@ describe("the most that slabs and shores carry", () => {
     }
   });
 
+  it("T60: two storeys of shores, step by step (worked out by hand: each load shared equally above what stands)", () => {
+    const rows: readonly [string, readonly (number | null)[], readonly (number | null)[]][] = [
+      ["pour 1", [0], [1]],
+      ["pour 2", [0, 0], [2, 1]],
+      ["remove 1", [1, 1], [0, 0]],
+      ["pour 3", [1.5, 1.5, 0], [0, 0.5, 1]],
+      // The shore under slab 2 held 0.5: slab 1 is rid of it, slabs 2 and 3 take a half of it each.
+      ["remove 2", [1, 1.75, 0.25], [0, 0, 0.75]],
+      ["pour 4", [1, 2.25, 0.75, 0], [0, 0, 1.25, 1]],
+      ["remove 3", [null, 1, 1.375, 0.625], [0, 0, 0, 0.375]],
+      ["pour 5", [null, null, 1.875, 1.125, 0], [0, 0, 0, 0.875, 1]],
+    ];
+    for (const [step, slabs, shores] of rows) {
+      const record = scheme(2).records.find((each) => each.step === step)!;
+      expectLevels(record.slabs, slabs, 9);
+      expectLevels(record.shores, shores, 9);
+    }
+  });
+
+  it("one storey of shores over two of reshores, at every pour from the fourth on (worked out apart)", () => {
+    for (const level of [4, 5, 9, 20]) {
+      const { slabs, shores } = scheme(1, 2).records.find(({ step }) => step === `pour ${level}`)!;
+      for (const below of [1, 2, 3])
+        expect(slabs[level - 1 - below], `slab ${level - below}`).toBeCloseTo(4 / 3, 9);
+      expect(shores[level - 1]).toBeCloseTo(1, 9);
+      expect(shores[level - 2]).toBeCloseTo(2 / 3, 9);
+      expect(shores[level - 3]).toBeCloseTo(1 / 3, 9);
+    }
+  });
+
   it("T63: a slab of 3.75 kPa, a prop that carries 1.44 m²: 8.44 kPa and 6.30 kN (arithmetic)", () => {
     expect(3.75 * scheme(2).peakSlab.ratio).toSatisfy(within(8.44, 0.002));
     const shore = shoreLoads(stateAfter(...BEFORE_5.slice(0, 9)))[2]!;
