@@ -1,9 +1,9 @@
 // Do the pieces of a face tile it with no overlap, and are their level joints as high on both faces of a wall?
 
-import type { FilledFace } from "../fill/result.ts";
+import type { FacePiece, FilledFace } from "../fill/result.ts";
 import type { Mm } from "../units.ts";
 import type { CheckedEntry } from "./entry.ts";
-import { wallSides } from "./wallSides.ts";
+import { SAME_PLACE, wallSides } from "./wallSides.ts";
 import { type Finding, nothingToCheck, type WholeRule } from "./wholeRule.ts";
 
 export const STACK_RULES: readonly WholeRule[] = [
@@ -16,6 +16,11 @@ export const STACK_RULES: readonly WholeRule[] = [
     kind: "joint-levels",
     rule: "level joints between panels are as high on both faces of a wall, as far up as both have panels",
     find: jointLevels,
+  },
+  {
+    kind: "joints-opposite",
+    rule: "wherever both faces of a wall carry panels a joint of one faces a joint of the other, 2.5 mm at most beside it",
+    find: lonelyJoints,
   },
 ];
 
@@ -82,4 +87,40 @@ function levelsIn({ pieces, openings }: FilledFace): Levels {
   );
   const tops = columns.map(({ z, height }) => z + height);
   return { joints: new Set(tops), top: Math.max(0, ...tops) };
+}
+
+function lonelyJoints({ fill }: CheckedEntry): Finding {
+  const sides = wallSides(fill.faces);
+  if (sides.length === 0) return nothingToCheck("no wall has two faces opposite one another");
+  return sides.flatMap(({ a, b, across }) => {
+    // The faces are walked against one another: the way across is its own inverse.
+    const back = across(0);
+    return [...lonely(a, b, across), ...lonely(b, a, (x) => back - x)];
+  });
+}
+
+function lonely(from: FilledFace, to: FilledFace, across: (x: Mm) => Mm): readonly string[] {
+  const panels = from.pieces.filter(isPanel);
+  const opposite = to.pieces.filter(isPanel);
+  return panels.flatMap((piece) => {
+    const z = piece.z + piece.height / 2;
+    const isJoint = panels.some(
+      (other) => Math.abs(other.x + other.width - piece.x) <= SAME_PLACE && isAt(other, z),
+    );
+    const place = across(piece.x);
+    const over = opposite.find(
+      ({ x, width, ...rest }) => x + SAME_PLACE < place && place < x + width - SAME_PLACE && isAt(rest, z),
+    );
+    return isJoint && over !== undefined
+      ? [`face ${from.id} at ${piece.x} mm, before the middle of ${over.piece} on ${to.id}`]
+      : [];
+  });
+}
+
+function isPanel({ family }: FacePiece): boolean {
+  return family === "wall-panel" || family === "closure-strip";
+}
+
+function isAt({ z, height }: Pick<FacePiece, "z" | "height">, at: Mm): boolean {
+  return z < at && at < z + height;
 }

@@ -23,6 +23,11 @@ export const TIE_RULES: readonly WholeRule[] = [
     find: ({ fill }) => (fill.ties.length === 0 ? nothingToCheck("the fill has no ties") : offFaces(fill)),
   },
   {
+    kind: "ties-one-owner",
+    rule: "all ties between two faces are hung from the one that is set first",
+    find: ({ fill }) => (fill.ties.length === 0 ? nothingToCheck("the fill has no ties") : twoOwners(fill)),
+  },
+  {
     kind: "ties-off-services",
     rule: "no tie within the clearance of a service",
     find: tiesOnServices,
@@ -140,6 +145,12 @@ function isOnFace(face: FilledFace, { at, length }: TieLine): boolean {
   const line = lineOf(face);
   const [x, aside] = [alongLine(line, at), asideOfLine(line, at)];
   return x >= -SAME_PLACE && x <= face.length + SAME_PLACE && Math.abs(aside - length / 2) <= SAME_PLACE;
+}
+
+function twoOwners({ ties }: UnitFill): readonly string[] {
+  const owners = new Set(ties.map(({ faces }) => faces.join(" ")));
+  const both = ties.filter(({ faces: [owner, other] }) => owner < other && owners.has(`${other} ${owner}`));
+  return [...new Set(both.map(({ faces }) => faces.join(" and ")))].map((faces) => `faces ${faces}`);
 }
 
 function tiesOnServices({ fill, plan }: CheckedEntry): Finding {

@@ -154,6 +154,32 @@ const ROWS: readonly Row[] = [
     spoil: ({ ties }) => ({ ties: ties.map((tie, k) => (k === 0 ? { ...tie, at: [-400, -400] } : tie)) }),
   },
   {
+    kind: "ties-one-owner",
+    why: "one tie of a wall hung from the other face",
+    entry: plain,
+    spoil: ({ ties }) => ({
+      ties: ties.map((tie, k) => (k === 0 ? { ...tie, faces: [tie.faces[1], tie.faces[0]] as const } : tie)),
+    }),
+  },
+  {
+    kind: "joints-opposite",
+    why: "a joint of one face 50 mm beside that of the other",
+    entry: plain,
+    spoil: (fill) => ({
+      faces: fill.faces.map((face) => {
+        const joint = face.pieces.find(
+          ({ family, zone, x }) => family === "wall-panel" && !zone && x > 250,
+        )?.x;
+        const moved = (x: number) => (x === joint ? x + 50 : x);
+        const pieces = face.pieces.map((piece) => {
+          const [from, to] = [moved(piece.x), moved(piece.x + piece.width)];
+          return { ...piece, x: from, width: to - from };
+        });
+        return face === fill.faces[0] ? { ...face, pieces } : face;
+      }),
+    }),
+  },
+  {
     kind: "ties-off-services",
     why: "a tie by the path of a service",
     entry: plain,
