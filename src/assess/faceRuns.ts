@@ -6,8 +6,9 @@
 // A tie is found again on both of its faces by its place in the plan.
 
 import type { FilledFace, TieLine, UnitFill } from "../fill/result.ts";
-import { alongLine, lineThrough } from "../geom/line.ts";
+import { alongLine } from "../geom/line.ts";
 import type { Mm } from "../units.ts";
+import { lineOf } from "./wallSides.ts";
 
 /** A tie line where it stands on a run. */
 export interface RunTie {
@@ -110,8 +111,8 @@ function tiesByFace(ties: readonly TieLine[]) {
 }
 
 /** The place of a tie along a face, mm from its `from`. */
-function alongFace({ settled: [from, to] }: FilledFace, { at }: TieLine): Mm {
-  return alongLine(lineThrough(from, to), at);
+function alongFace(face: FilledFace, { at }: TieLine): Mm {
+  return alongLine(lineOf(face), at);
 }
 
 function isStraightOn(a: FilledFace, b: FilledFace): boolean {

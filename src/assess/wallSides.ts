@@ -36,8 +36,8 @@ export function wallSides(faces: readonly FilledFace[]): readonly WallSides[] {
       if (Math.abs(line.ux * other.uy - line.uy * other.ux) > PARALLEL) continue;
       const thickness = asideOfLine(line, [other.x, other.y]);
       if (thickness <= 0 || thickness > THICKEST) continue;
-      const from = Math.max(0, alongLine(line, b.settled[1]));
-      const to = Math.min(a.length, alongLine(line, b.settled[0]));
+      const from = Math.max(0, alongLine(line, pointAt(other, b.length, 0)));
+      const to = Math.min(a.length, alongLine(line, [other.x, other.y]));
       if (to - from < LEAST_OVERLAP) continue;
       const across = (x: Mm) => alongLine(other, pointAt(line, x, 0));
       found.push({ a, b, thickness, from, to, across });
@@ -54,8 +54,12 @@ function isBetween(nearer: WallSides, pair: WallSides): boolean {
   return Math.min(nearer.to, pair.to) - Math.max(nearer.from, pair.from) >= LEAST_OVERLAP;
 }
 
-export function lineOf({ settled: [from, to] }: FilledFace): Line {
-  return lineThrough(from, to);
+/**
+ * The line along which places of a face are measured. Along an axis its settled ends; aslant these lie beside it by up to
+ * the rounding of two places, and the drawn ends are nearer.
+ */
+export function lineOf({ settled: [a, b], from, to }: FilledFace): Line {
+  return a[0] === b[0] || a[1] === b[1] ? lineThrough(a, b) : lineThrough(from, to);
 }
 
 /** The pieces that end and begin at a place of a face at a height; a joint has both. */

@@ -8,6 +8,8 @@ import type { Unit } from "../../src/plan/project.ts";
 import { entryOf } from "../support/assessed.ts";
 import { fillDocument, projectOf } from "../support/filled.ts";
 import { houseArbitrary } from "../support/housePlan.ts";
+import { networkArbitrary, networkWalls } from "../support/wallNetwork.ts";
+import { unitOf } from "../support/walls.ts";
 
 /** Which rules find a fault; those that only repeat what the fill calls an error are left out. */
 function faultyKinds(unit: Unit): { readonly hasErrors: boolean; readonly kinds: readonly string[] } {
@@ -18,6 +20,20 @@ function faultyKinds(unit: Unit): { readonly hasErrors: boolean; readonly kinds:
     .map(({ kind, reason }) => `${kind}: ${reason}`);
   return { hasErrors: entry.fill.problems.some(({ severity }) => severity === "error"), kinds };
 }
+
+it("a network of walls aslant has no fault where its fill has no error", () => {
+  let sound = 0;
+  fc.assert(
+    fc.property(networkArbitrary(700), (network) => {
+      const { hasErrors, kinds } = faultyKinds(unitOf(networkWalls(network)));
+      if (hasErrors) return;
+      sound += 1;
+      expect(kinds).toEqual([]);
+    }),
+    { seed: 773, numRuns: 60 },
+  );
+  expect(sound).toBeGreaterThanOrEqual(5);
+});
 
 describe.each([
   { name: "on a grid", isMixed: false, isOnGrid: true, thicknesses: [100], seed: 771, least: 20 },
