@@ -6,6 +6,7 @@ import { distanceToPath } from "../geom/path.ts";
 import { ruleValue } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
 import type { CheckedEntry } from "./entry.ts";
+import { input } from "./judging.ts";
 import { lineOf, piecesAt, SAME_PLACE, type WallSides, wallSides } from "./wallSides.ts";
 import { type Finding, kitFigure, nothingToCheck, unknownHere, type WholeRule } from "./wholeRule.ts";
 
@@ -21,6 +22,17 @@ export const TIE_RULES: readonly WholeRule[] = [
     kind: "ties-on-faces",
     rule: "each tie goes through one wall: both of its ends lie on its faces, none in a joining wall",
     find: ({ fill }) => (fill.ties.length === 0 ? nothingToCheck("the fill has no ties") : offFaces(fill)),
+  },
+  {
+    kind: "ties-on-holes",
+    rule: "each tie is on a hole of the kit's pattern up the panel's edge (holes)",
+    find: offHoles,
+    inputs: ({ kit }) => {
+      const holes = ruleValue(kit, "holes");
+      return holes === undefined
+        ? []
+        : [input("", "first hole", holes.first, "mm"), input("", "pitch of the holes", holes.pitch, "mm")];
+    },
   },
   {
     kind: "ties-one-owner",
@@ -145,6 +157,18 @@ function isOnFace(face: FilledFace, { at, length }: TieLine): boolean {
   const line = lineOf(face);
   const [x, aside] = [alongLine(line, at), asideOfLine(line, at)];
   return x >= -SAME_PLACE && x <= face.length + SAME_PLACE && Math.abs(aside - length / 2) <= SAME_PLACE;
+}
+
+function offHoles({ fill, kit }: CheckedEntry): Finding {
+  const holes = ruleValue(kit, "holes");
+  if (holes === undefined)
+    return unknownHere("the kit does not say where its panels have holes (rule holes)");
+  if (fill.ties.length === 0) return nothingToCheck("the fill has no ties");
+  const heights = new Set(fill.ties.flatMap((tie) => tie.heights));
+  return [...heights]
+    .filter((z) => z < holes.first || (z - holes.first) % holes.pitch !== 0)
+    .sort((a, b) => a - b)
+    .map((z) => `the row at ${z} mm`);
 }
 
 function twoOwners({ ties }: UnitFill): readonly string[] {

@@ -154,6 +154,12 @@ const ROWS: readonly Row[] = [
     spoil: ({ ties }) => ({ ties: ties.map((tie, k) => (k === 0 ? { ...tie, at: [-400, -400] } : tie)) }),
   },
   {
+    kind: "ties-on-holes",
+    why: "a row between two holes",
+    entry: plain,
+    spoil: ({ ties }) => ({ ties: ties.map((tie, k) => (k === 0 ? { ...tie, heights: [150, 500] } : tie)) }),
+  },
+  {
     kind: "ties-one-owner",
     why: "one tie of a wall hung from the other face",
     entry: plain,
@@ -337,7 +343,7 @@ describe("what a plan or a kit does not say", () => {
   });
 
   it("a kit without rows, tolerance or accessories is not judged by them", () => {
-    const { tieRows: _rows, tieTolerance: _tolerance, ...rules } = demoKit.rules;
+    const { tieRows: _rows, tieTolerance: _tolerance, holes: _holes, ...rules } = demoKit.rules;
     const none = {
       ...demoKit,
       rules,
@@ -346,6 +352,7 @@ describe("what a plan or a kit does not say", () => {
     const entry: CheckedEntry = { ...plain, kit: none };
     expect(of(entry, "ties-complete").status).toBe("not-checked");
     expect(of(entry, "joint-drift").status).toBe("not-checked");
+    expect(of(entry, "ties-on-holes").status).toBe("not-checked");
     expect(of(entry, "fittings-placed").status).toBe("not-applicable");
     expect(of(entry, "openings-braced").status).toBe("not-applicable");
   });
