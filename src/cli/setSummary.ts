@@ -45,7 +45,8 @@ function widthsText({ lacks, chosen, status }: PanelSet): readonly string[] {
 }
 
 function savedText({ wallByWall, cost }: PanelSet, amount: (value: number) => string): string {
-  if (wallByWall === null) return "Filling every wall by itself takes more panels than there are.";
+  if (wallByWall === null)
+    return "Filling every wall by itself takes more panels than there are, or more widths than the limits allow.";
   const saved = wallByWall - cost;
   return `Filling every wall by itself costs ${amount(wallByWall)}: saved ${amount(saved)}, ${percent(saved, wallByWall)}.`;
 }

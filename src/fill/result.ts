@@ -286,7 +286,7 @@ export interface PanelSet {
   readonly chosen: { readonly widths: number; readonly fillers: number };
   /** No choice does with as few widths as the limits say, or none was found: this one has more. */
   readonly lacks?: "widths";
-  /** The cost of filling every interval by itself, with what the limits forbid left out; null where that takes more panels than there are. */
+  /** The cost of filling every interval by itself, with what the limits forbid left out; null where that takes more panels or widths than there may be. */
   readonly wallByWall: number | null;
   /** Pieces that no plan can do without and that are not there. */
   readonly missing?: readonly { readonly code: string; readonly quantity: number }[];

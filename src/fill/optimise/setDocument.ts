@@ -49,9 +49,13 @@ export function describeSet(source: SetSource): PanelSet {
     proof: answer.proof,
     chosen: { widths: widthsIn(problem, answer.plan).length, fillers },
     ...(answer.lacks !== undefined && { lacks: answer.lacks }),
-    wallByWall: wallByWall.isShort ? null : inUnits(wallByWall.total),
+    wallByWall: wallByWall.isShort || hasTooManyWidths(stated) ? null : inUnits(wallByWall.total),
     ...(missing.length > 0 && { missing }),
   };
+}
+
+function hasTooManyWidths({ problem, wallByWall }: StatedProblem): boolean {
+  return widthsIn(problem, wallByWall).length > (problem.mostWidths ?? Number.POSITIVE_INFINITY);
 }
 
 function closureWork({ problem }: StatedProblem, { plan }: SetAnswer): number {
