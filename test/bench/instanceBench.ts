@@ -7,6 +7,7 @@ import type { Plan, SetProblem } from "../../src/fill/optimise/setProblem.ts";
 import { widthsIn } from "../../src/fill/optimise/widths.ts";
 import { loadHighs } from "../../src/solver/highs.ts";
 import type { Solver } from "../../src/solver/linear.ts";
+import { coupledSet, readCoupled, strictProblem } from "../support/coupledSet.ts";
 import { instanceProblem, leastWork, readInstance } from "../support/setInstance.ts";
 import { wallByWall } from "./setBench.ts";
 
@@ -30,7 +31,7 @@ function row(problem: SetProblem, start: Plan, solver: Solver) {
   };
 }
 
-/** Prints three tables. */
+/** Prints five tables. */
 export async function benchInstances(): Promise<void> {
   const solver = await loadHighs();
   const names = ["tiny-01", "tiny-02", "tiny-03", "tiny-04", "tiny-05", "tiny-06"];
@@ -75,6 +76,17 @@ export async function benchInstances(): Promise<void> {
     ],
   });
   console.table([{ instance: "primes, runs of a kilometre", ...row(hostile, leastWork(hostile), solver) }]);
+
+  const coupled = readCoupled("cpl-04x20-a");
+  const begin = performance.now();
+  const loose = coupledSet(coupled, solver, 20_000);
+  const seconds = Number(((performance.now() - begin) / 1000).toFixed(1));
+  const strict = strictProblem(coupled);
+  console.table([
+    { joints: "unmatched at a price", bound: euros(loose.bound), cost: euros(loose.cost), seconds },
+    { joints: "known", bound: euros(coupled.lower), cost: euros(coupled.upper) },
+    { joints: "all matched", ...row(strict, leastWork(strict), solver) },
+  ]);
 
   const tiny = instanceProblem(readInstance("tiny-06"), 60);
   const memory = [0, 50, 100, 150].map((solves) => {
