@@ -13,7 +13,7 @@ import { boundIfAny, type DayPrices } from "./bound.ts";
 import { generate, type PricedBound } from "./columns.ts";
 import { costOf } from "./countPlan.ts";
 import { isLeast } from "./exhaust.ts";
-import { firstFew, planAt } from "./firstFew.ts";
+import { anyFew, goodFew, planAt } from "./firstFew.ts";
 import { prove } from "./prove.ts";
 import { PROOF_STEPS, type Progress, type SearchTools, type SetAnswer, search } from "./search.ts";
 import type { Plan, SetProblem } from "./setProblem.ts";
@@ -61,10 +61,8 @@ export function* searchFew(
   const all = new Set(widthsOf(problem));
   const held = priced(problem, all, { tools, prices: null, isOver: () => false });
   if (held === null) throw new RangeError("nothing covers a run");
-  const first = firstFew(problem, most, held, (on, { prices }, isOver) =>
-    tools.isStopped() ? null : priced(problem, on, { tools, prices, isOver }),
-  );
-  if (typeof first === "string") return withoutPlan(problem, start, held, first, tools);
+  const some = anyFew(problem, most, held);
+  if (typeof some === "string") return withoutPlan(problem, start, held, some, tools);
   const state: Search = {
     problem,
     most,
@@ -76,6 +74,13 @@ export function* searchFew(
     open: [{ on: all, staying: new Set(), held }],
     few: [],
   };
+  takeCheapest(state, some);
+  const good = goodFew(problem, most, held, (on, { prices }, isOver) =>
+    tools.isStopped() ? null : priced(problem, on, { tools, prices, isOver }),
+  );
+  let step = good.next();
+  for (; step.done !== true; step = good.next()) if (goal === "cost") yield progress(state, "bound");
+  const first = step.value ?? some;
   const firstClosed = yield* searchIn(state, first);
   while (state.open.length > 0 && state.left > 0 && !isKnown(state) && !tools.isStopped()) {
     branch(state);
@@ -194,6 +199,13 @@ function take(state: Search, plan: Plan): void {
   if (total >= state.cost) return;
   state.plan = plan;
   state.cost = total;
+}
+
+/** The plan of some widths that takes the least work. */
+function takeCheapest(state: Search, on: ReadonlySet<Mm>): void {
+  const { problem: own, toWhole } = narrowed(state.problem, (width) => on.has(width));
+  const unpriced = boundIfAny(own, new Float64Array(own.standing.length));
+  if (unpriced !== null) take(state, toWhole(planAt(own, unpriced)));
 }
 
 const stepsOf = ({ tools }: Search) => Math.ceil((tools.proofSteps ?? PROOF_STEPS) / SHARE);

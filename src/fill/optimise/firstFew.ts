@@ -32,42 +32,64 @@ interface Few {
 }
 
 /**
+ * Some few widths at once, good or bad.
+ *
  * @param held - the bound with all widths
  * @returns "none": no `most` widths cover every run, of which all ways were gone through
  */
-export function firstFew(
+export function anyFew(
+  problem: SetProblem,
+  most: number,
+  held: PricedBound,
+): ReadonlySet<Mm> | "none" | "unknown" {
+  const steps = droppedTo(problem, most, held, (on, { prices }) => {
+    const bound = boundIfAny(narrowed(problem, (width) => on.has(width)).problem, prices);
+    return bound === null ? null : { bound, prices };
+  });
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return typeof step.value === "string" ? step.value : step.value.on;
+}
+
+/**
+ * Few widths with a low bound, one bound a step.
+ *
+ * @returns null where none were found
+ */
+export function* goodFew(
   problem: SetProblem,
   most: number,
   held: PricedBound,
   price: PriceWidths,
-): ReadonlySet<Mm> | "none" | "unknown" {
-  const dropped = droppedTo(problem, most, held, price);
-  if (typeof dropped === "string") return dropped;
-  const one = swapped(problem, dropped, price);
+): Generator<void, ReadonlySet<Mm> | null> {
+  const dropped = yield* droppedTo(problem, most, held, price);
+  if (typeof dropped === "string") return null;
+  const one = yield* swapped(problem, dropped, price);
   // What fits together in a smaller set and one width more is another place to begin at.
-  const smaller = most > 1 ? droppedTo(problem, most - 1, held, price) : "none";
-  const other = typeof smaller === "string" ? null : swapped(problem, smaller, price);
-  if (other === null) return one.on;
-  const more = widthsOf(problem).filter((width) => !other.on.has(width));
+  const smaller = most > 1 ? yield* droppedTo(problem, most - 1, held, price) : "none";
+  if (typeof smaller === "string") return one.on;
+  const other = yield* swapped(problem, smaller, price);
   let best = other;
-  for (const width of more) {
+  for (const width of widthsOf(problem)) {
+    if (other.on.has(width)) continue;
     const on = new Set([...other.on, width]);
     const isOver = ({ bound }: PricedBound) => bound.fine >= best.held.bound.fine;
+    yield;
     const added = price(on, held, isOver);
     if (added !== null && !isOver(added)) best = { on, held: added };
   }
-  const two = best === other ? other : swapped(problem, best, price);
+  const two = best === other ? other : yield* swapped(problem, best, price);
   return two.held.bound.fine < one.held.bound.fine ? two.on : one.on;
 }
 
-function droppedTo(
+function* droppedTo(
   problem: SetProblem,
   most: number,
   all: PricedBound,
   price: PriceWidths,
-): Few | "none" | "unknown" {
+): Generator<void, Few | "none" | "unknown"> {
   let left = MOST_LOOKED_AT;
-  const visit = ({ on, held }: Few, stay: ReadonlySet<Mm>): Few | null => {
+  function* visit({ on, held }: Few, stay: ReadonlySet<Mm>): Generator<void, Few | null> {
     if (on.size <= most) return { on, held };
     left -= on.size;
     if (left < 0) return null;
@@ -76,17 +98,17 @@ function droppedTo(
     const isOver = ({ bound }: PricedBound) => best !== null && bound.fine >= best.held.bound.fine;
     for (const [width, fine] of fines) {
       if (best !== null && fine >= best.held.bound.fine) break;
+      yield;
       const without = price(removed(on, width), held, isOver);
       if (without !== null && !isOver(without)) best = { width, held: without };
     }
     if (best === null || staying.size > most) return null;
     const { width } = best;
-    return (
-      visit({ on: removed(on, width), held: best.held }, staying) ??
-      visit({ on, held }, new Set([...staying, width]))
-    );
-  };
-  return visit({ on: new Set(widthsOf(problem)), held: all }, new Set()) ?? (left < 0 ? "unknown" : "none");
+    const found = yield* visit({ on: removed(on, width), held: best.held }, staying);
+    return found ?? (yield* visit({ on, held }, new Set([...staying, width])));
+  }
+  const found = yield* visit({ on: new Set(widthsOf(problem)), held: all }, new Set());
+  return found ?? (left < 0 ? "unknown" : "none");
 }
 
 interface Missed {
@@ -119,7 +141,7 @@ function removed(on: ReadonlySet<Mm>, width: Mm): ReadonlySet<Mm> {
   return new Set([...on].filter((each) => each !== width));
 }
 
-function swapped(problem: SetProblem, some: Few, price: PriceWidths): Few {
+function* swapped(problem: SetProblem, some: Few, price: PriceWidths): Generator<void, Few> {
   let best = some;
   const swaps = () => {
     const off = widthsOf(problem).filter((width) => !best.on.has(width));
@@ -130,6 +152,7 @@ function swapped(problem: SetProblem, some: Few, price: PriceWidths): Few {
     const { out, into } = next.shift()!;
     const on = new Set([...removed(best.on, out), into]);
     const isOver = ({ bound }: PricedBound) => bound.fine >= best.held.bound.fine;
+    yield;
     const held = price(on, best.held, isOver);
     if (held === null || isOver(held)) continue;
     best = { on, held };
