@@ -12,6 +12,7 @@ import { loadUnion } from "../../src/geom/union.ts";
 import { demoKit } from "../../src/kit/demo.ts";
 import { buildOutline } from "../../src/plan/outline.ts";
 import { awkwardUnit, gridUnit } from "./gridUnit.ts";
+import { benchInstances } from "./instanceBench.ts";
 import { benchSets } from "./setBench.ts";
 
 const STOREY = { clearHeight: 2400, slab: 100 };
@@ -104,3 +105,4 @@ if (existsSync(command) && existsSync(sample)) {
 }
 
 await benchSets();
+await benchInstances();

@@ -76,6 +76,7 @@ describe("optimise", () => {
       parts: { set: 200, handling: 0, closures: 0, distinctSizes: 0, fixed: 0 },
       lowerBound: 199,
       proof,
+      chosen: { widths: 8, fillers: 40 },
       wallByWall: 210,
     };
     const text = setSummary({ set }, "EUR");
@@ -120,5 +121,50 @@ describe("optimise", () => {
     const { code, err } = await run(line);
     expect(code).toBe(2);
     expect(err).toMatch(says);
+  });
+
+  it("writes the project with the chosen covers as pins, and the curves, each into a file of its own", async () => {
+    const { code, out, err, files } = await run("optimise a.json --keep k.json --curve c.json");
+    expect(code).toBe(0);
+    const set = JSON.parse(out).set;
+    const kept = JSON.parse(files.get("k.json")!);
+    expect(kept.units[0].pinned.length).toBeGreaterThan(0);
+    for (const pin of kept.units[0].pinned) expect(pin.by).toBe("set");
+    const curve = JSON.parse(files.get("c.json")!);
+    expect(curve).toMatchObject({ format: "panelwright-curve", version: 1, countedBy: "price" });
+    expect(curve.widths[0]).toMatchObject({ mostWidths: null, cost: set.cost, status: "optimal" });
+    expect(err).toMatch(/Proven optimal/);
+    const bill = (text: string) => JSON.parse(text).units.map((unit: { bill: object[] }) => unit.bill);
+    expect(bill((await run("fill a.json", kept)).out)).toEqual(bill(out));
+  });
+
+  it.each([
+    { line: "optimise a.json --keep -", says: "Only one result can go to standard output" },
+    { line: "optimise a.json --json s.json --keep a.json", says: "it is the project being read" },
+    { line: "optimise a.json --keep x.json --curve x.json", says: "would both write it" },
+  ])("writes nothing for $line", async ({ line, says }) => {
+    const { code, out, err, files } = await run(line);
+    expect([code, out, files.size]).toEqual([2, "", 0]);
+    expect(err).toContain(says);
+  });
+
+  it("gives the kept project to standard output where the fill has a file", async () => {
+    const { code, out, files } = await run("optimise a.json --json s.json --keep -");
+    expect(code).toBe(0);
+    expect(JSON.parse(out).format).toBe("panelwright-project");
+    expect([...files.keys()]).toEqual(["s.json"]);
+  });
+
+  it("ends with 1 and says so where no choice has as few widths as the limits allow", async () => {
+    const strips = (project.kit as unknown as { pieces: { family: string }[] }).pieces;
+    const kit = {
+      ...(project.kit as object),
+      pieces: strips.filter(({ family }) => family !== "closure-strip"),
+    };
+    const { code, out, err } = await run("optimise a.json", { ...project, kit, limits: { mostWidths: 1 } });
+    expect(code).toBe(1);
+    expect(JSON.parse(out).set).toMatchObject({ status: "infeasible", lacks: "widths" });
+    expect(err).toMatch(/No choice does with as few widths as the limits say; this one takes \d/);
+    expect(err).not.toMatch(/Missing/);
   });
 });
