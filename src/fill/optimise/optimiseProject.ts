@@ -11,8 +11,9 @@ import type { ChooseCover, FreeInterval } from "../solve.ts";
 import type { Stretch } from "../stretches.ts";
 import { costOf } from "./countPlan.ts";
 import { type Demand, demandOf } from "./demand.ts";
-import { type OptimiseTools, optimiseSet, type SetAnswer } from "./optimiseSet.ts";
+import { optimiseSet } from "./optimiseSet.ts";
 import { problemOf, type StatedProblem } from "./problemOf.ts";
+import type { OptimiseTools, SetAnswer } from "./search.ts";
 import { describeSet } from "./setDocument.ts";
 import type { LaidOut, Layout, Plan } from "./setProblem.ts";
 

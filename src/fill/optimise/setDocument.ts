@@ -6,8 +6,8 @@ import { compareLines } from "../bill.ts";
 import type { Casts } from "../castings.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
 import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
-import type { SetAnswer } from "./optimiseSet.ts";
 import { amountOf, mirroredCode, ownedOf, type StatedProblem } from "./problemOf.ts";
+import type { SetAnswer } from "./search.ts";
 
 export interface SetSource {
   readonly project: Project;
