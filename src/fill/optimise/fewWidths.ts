@@ -100,8 +100,9 @@ function withoutPlan(
     prices,
     lacks: "widths",
   } as const;
-  if (found === "none") return { ...own, status: "infeasible", proof: "enumeration" };
-  return { ...own, status: isStopped() ? "stopped" : "gap", proof: null };
+  if (isStopped()) return { ...own, status: "stopped", proof: null };
+  if (found === "unknown") return { ...own, status: "gap", proof: null };
+  return { ...own, status: "infeasible", proof: "enumeration" };
 }
 
 interface PriceOptions {
