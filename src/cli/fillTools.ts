@@ -1,5 +1,6 @@
 // What the commands need of the core, as a record of functions, so that a command can be tried without it.
 
+import type { Curve } from "../fill/optimise/tradeOff.ts";
 import type { FillDocument } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project } from "../plan/project.ts";
@@ -22,6 +23,10 @@ export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
   /** @param seconds - when to stop; null: when the work allowed is done */
   readonly optimise: (project: Project, kit: Kit, seconds: number | null) => Promise<FillDocument>;
+  /** What fewer widths and fewer fillers would cost. */
+  readonly tradeOff: (project: Project, kit: Kit, seconds: number | null) => Promise<Curve>;
+  /** The text of the project file that keeps the covers of a fill. */
+  readonly keep: (project: Project, kit: Kit, fill: FillDocument) => Promise<string>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
   /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */

@@ -64,7 +64,10 @@ function runCommand(
       return runCheck({ project, json }, io, tools);
     case "optimise": {
       const limit = options.get("time-limit");
-      return runOptimise({ project, json, seconds: limit === undefined ? null : Number(limit) }, io, tools);
+      const seconds = limit === undefined ? null : Number(limit);
+      const keep = options.get("keep") ?? null;
+      const curve = options.get("curve") ?? null;
+      return runOptimise({ project, json, keep, curve, seconds }, io, tools);
     }
     case "sheets": {
       const format = FORMATS.find((some) => some === options.get("format")) ?? "pdf";

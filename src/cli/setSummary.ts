@@ -11,14 +11,16 @@ export function setSummary({ set }: Pick<FillDocument, "set">, currency: string 
   const unit = unitOf(set.countedBy, currency);
   const { parts } = set;
   const amount = (value: number) => `${roundTo(value, 2).toFixed(2)}${unit}`;
+  const fillers = parts.fillers === undefined ? "" : `, fillers ${amount(parts.fillers)}`;
   const lines = [
     ...unpricedText(set, currency),
     `Set for every pour: ${amount(set.cost)} (panels ${amount(parts.set)}, handling ${amount(parts.handling)}, ` +
-      `closures ${amount(parts.closures)}, sizes ${amount(parts.distinctSizes)}).`,
+      `closures ${amount(parts.closures)}, sizes ${amount(parts.distinctSizes)}${fillers}).`,
+    ...widthsText(set),
     claimOf(set, amount),
-    set.status === "infeasible" ? missingText(set) : savedText(set, amount),
   ];
-  if (set.status !== "infeasible" && set.missing !== undefined) lines.push(missingText(set));
+  if (set.status !== "infeasible" || set.missing === undefined) lines.push(savedText(set, amount));
+  if (set.missing !== undefined) lines.push(missingText(set));
   return `${lines.join("\n")}\n`;
 }
 
@@ -31,6 +33,15 @@ function unpricedText({ countedBy }: PanelSet, currency: string | null): readonl
   return currency === null
     ? ["Amounts are in the money of the kit's prices; the kit names no currency."]
     : [];
+}
+
+function widthsText({ lacks, chosen, status }: PanelSet): readonly string[] {
+  if (lacks === undefined) return [];
+  const none =
+    status === "infeasible"
+      ? "No choice does with as few widths as the limits say"
+      : "None was found with as few widths as the limits say";
+  return [`${none}; this one takes ${chosen.widths} and keeps to the other limits.`];
 }
 
 function savedText({ wallByWall, cost }: PanelSet, amount: (value: number) => string): string {
@@ -62,6 +73,8 @@ function claimOf(set: PanelSet, amount: (value: number) => string): string {
     case "stopped":
       return `Stopped: ${within}, ${amount(set.lowerBound)}.`;
     case "infeasible":
+      if (set.missing === undefined)
+        return `Nothing is claimed of its cost but that the least possible is ${amount(set.lowerBound)} or more.`;
       return `No plan exists with the panels there are${set.proof === "search" ? ", by the solver's own search" : ""}. This one buys what it lacks.`;
     default:
       return set.status satisfies never;

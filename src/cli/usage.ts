@@ -97,6 +97,18 @@ const OPTIMISE: CommandUsage = {
   options: [
     { name: "json", value: "FILE", meaning: "write the fill and its set here instead of to standard output" },
     {
+      name: "keep",
+      value: "FILE",
+      meaning:
+        "also write the project here with the chosen covers as pins, which fill, sheets and check then take",
+    },
+    {
+      name: "curve",
+      value: "FILE",
+      meaning:
+        "also write here what fewer widths and fewer fillers would cost, a few points of each, as JSON",
+    },
+    {
       name: "time-limit",
       value: "SECONDS",
       meaning:

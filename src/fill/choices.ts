@@ -6,15 +6,16 @@
 
 import type { Kit } from "../kit/kit.ts";
 import type { FillerPlace, Pinned, Unit } from "../plan/project.ts";
-import { type Mm, roundTo } from "../units.ts";
+import type { Mm } from "../units.ts";
 import { coversOf } from "./alternatives.ts";
 import { closingEnd, startCorners, zoneClosureSide } from "./closingEnd.ts";
 import { type CoverKey, keyOf } from "./cover.ts";
 import type { CoverTable } from "./coverTable.ts";
 import type { FilledUnit } from "./fillWalls.ts";
 import { tableOf } from "./kitTables.ts";
-import { placeOf, roundHalfUp } from "./lines.ts";
+import { placeOf } from "./lines.ts";
 import { type OrderedPiece, orderFromClosingEnd } from "./order.ts";
+import { pinOnWall } from "./pinOnWall.ts";
 import type { Stretch } from "./stretches.ts";
 import { lowToHigh, type SeenStretch } from "./stretchPieces.ts";
 
@@ -98,7 +99,7 @@ export function pinOf(
   const length = pieces.reduce((sum, { width }) => sum + width, 0);
   const low = settled.isReversed ? settled.high - x - length : settled.low + x;
   const widths = lowToHigh(settled, pieces).map(({ width }) => width);
-  return onWall({ low, high: low + length, widths }, stretch, given);
+  return pinOnWall({ low, high: low + length, widths }, stretch, given);
 }
 
 /** Which of the unit's pins lie on a stretch, in whole or in part, as places in its list. */
@@ -119,38 +120,6 @@ export function pinsOn({ stretch }: SeenStretch, { filled, unit }: FilledWith): 
     const [low, high] = isAlong ? [start, start + length] : [start - length, start];
     return low < stretch.high && high > stretch.low ? [index] : [];
   });
-}
-
-interface Placed {
-  readonly low: Mm;
-  readonly high: Mm;
-  readonly widths: readonly Mm[];
-}
-
-// On the wall of the face whose drawn line is nearest to the middle of what is pinned.
-function onWall({ low, high, widths }: Placed, stretch: Stretch, given: FilledWith): Pinned | null {
-  const { settled } = given.filled.drafts[stretch.face]!;
-  const { direction } = settled;
-  const sides = settled.formed.outlineFace.walls.filter(({ side }) => side === "left" || side === "right");
-  let best: Pinned | null = null;
-  let nearest = Number.POSITIVE_INFINITY;
-  for (const { wall: id } of sides) {
-    const wall = given.unit.walls.find((each) => each.id === id);
-    if (wall === undefined) continue;
-    const dx = wall.to[0] - wall.from[0];
-    const dy = wall.to[1] - wall.from[1];
-    const along = (direction[0] * dx + direction[1] * dy) / Math.sqrt(dx * dx + dy * dy);
-    const start = placeOf(direction, wall.from);
-    const end = placeOf(direction, wall.to);
-    const middle = (low + high) / 2;
-    const off = Math.max(0, Math.min(start, end) - middle, middle - Math.max(start, end));
-    const first = along > 0 ? low : high;
-    const from = roundTo((first - start) / along, 3);
-    if (off >= nearest || roundHalfUp(start + along * from) !== first) continue;
-    nearest = off;
-    best = { wall: id, from, widths: along > 0 ? widths : [...widths].reverse() };
-  }
-  return best;
 }
 
 function chooser(

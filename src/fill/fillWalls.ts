@@ -123,7 +123,7 @@ interface Stage {
 }
 
 function solveFaces(
-  { unit, kit, fillers, prefix, choose }: FillInput,
+  { unit, storey, kit, fillers, prefix, choose }: FillInput,
   stage: Stage & { formed: readonly FormedFace[]; profiles: readonly Profile[] },
 ) {
   const { outline, formed, profiles, settled, leg, log } = stage;
@@ -147,7 +147,7 @@ function solveFaces(
     starts: startCorners(outline, formed, faces),
     leg,
     tieSpacing: ruleValue(kit, "tieSpacing") ?? null,
-    pins: placePins(unit, settled),
+    pins: placePins(unit, storey, settled),
     tolerance: tieTolerance(kit),
     fillers,
     ...(choose !== undefined && { choose }),

@@ -53,9 +53,11 @@ function coverRound(
 ): readonly OrderedPiece[] | null {
   const all: OrderedPiece[] = [];
   let reached = stretch.low;
-  for (const { low, high, widths } of pins) {
+  for (const { low, high, widths, closure } of pins) {
     const before = rest(stretch, { low: reached, high: low }, options);
-    const own = widths.map((width) => pinnedPiece(width, options.table)).filter((piece) => piece !== null);
+    const own = widths
+      .map((width, k) => pinnedPiece(width, closure === null ? null : closure === k, options.table))
+      .filter((piece) => piece !== null);
     if (before === null || own.length < widths.length) return null;
     all.push(...before, ...own);
     reached = high;
@@ -66,12 +68,13 @@ function coverRound(
   return all.filter(({ kind }) => kind === "closure").length <= 1 ? all : null;
 }
 
-function pinnedPiece(width: Mm, table: CoverTable): OrderedPiece | null {
-  if (table.widths.some((offer) => offer.width === width)) return { width, kind: "panel" };
+// What the pin does not say to be the closure is a panel where there is one of this width.
+function pinnedPiece(width: Mm, isClosure: boolean | null, table: CoverTable): OrderedPiece | null {
+  const isPanel = table.widths.some((offer) => offer.width === width);
+  if (isClosure !== true && isPanel) return { width, kind: "panel" };
   const { closure } = table;
-  if (closure !== null && width >= closure.least && width <= closure.greatest)
-    return { width, kind: "closure" };
-  return null;
+  const isStrip = closure !== null && width >= closure.least && width <= closure.greatest;
+  return isClosure !== false && isStrip ? { width, kind: "closure" } : null;
 }
 
 function rest(

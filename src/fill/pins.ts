@@ -1,6 +1,6 @@
 // The engineer's own choice: sequences of widths pinned to a wall, as places on its line.
 
-import type { Pinned, Position, Unit } from "../plan/project.ts";
+import type { Pinned, Position, Storey, Unit } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
 import { placeOf, roundHalfUp } from "./lines.ts";
 import type { Settled } from "./settled.ts";
@@ -13,6 +13,8 @@ export interface PlacedPin {
   readonly low: Mm;
   readonly high: Mm;
   readonly widths: readonly Mm[];
+  /** Which of the widths is said to be the closure; null where the pin does not say. */
+  readonly closure: number | null;
   /** The faces of the wall's two sides. */
   readonly faces: readonly number[];
 }
@@ -25,14 +27,14 @@ export function drawnTo(pin: PlacedPin, { low, high }: { low: Mm; high: Mm }, to
   return by === 0 ? pin : { ...pin, low: pin.low + by, high: pin.high + by };
 }
 
-/** Pins of a unit, by line and place, then by their widths. A start is rounded as drawn. */
-export function placePins(unit: Unit, settled: Settled): readonly PlacedPin[] {
+/** Pins of a unit that stand at this storey, by line and place, then by their widths. A start is rounded as drawn. */
+export function placePins(unit: Unit, storey: Storey, settled: Settled): readonly PlacedPin[] {
   if (unit.pinned.length === 0) return [];
   const walls = new Map(unit.walls.map((wall) => [wall.id, wall]));
   const pins: PlacedPin[] = [];
   for (const pin of unit.pinned) {
     const wall = walls.get(pin.wall);
-    if (wall === undefined || pin.widths.length === 0) continue;
+    if (wall === undefined || pin.widths.length === 0 || !standsAt(pin, storey)) continue;
     const dx = wall.to[0] - wall.from[0];
     const dy = wall.to[1] - wall.from[1];
     const length = Math.sqrt(dx * dx + dy * dy);
@@ -56,11 +58,21 @@ export function placePins(unit: Unit, settled: Settled): readonly PlacedPin[] {
         low: isAlong ? first : first - sum,
         high: isAlong ? first + sum : first,
         widths: isAlong ? pin.widths : [...pin.widths].reverse(),
+        closure: closureOf(pin, isAlong),
         faces: sides.filter((face) => face.line === line).map((face) => face.index),
       });
     }
   }
   return pins.sort((a, b) => a.line - b.line || a.low - b.low || a.high - b.high || compareWidths(a, b));
+}
+
+function standsAt({ storey: own }: Pinned, storey: Storey): boolean {
+  return own === undefined || (own.clearHeight === storey.clearHeight && own.slab === storey.slab);
+}
+
+function closureOf({ closure, widths }: Pinned, isAlong: boolean): number | null {
+  if (closure === undefined) return null;
+  return isAlong ? closure : widths.length - 1 - closure;
 }
 
 // Widest first, so that of two pins for one place the choice is the same in whatever order the file names them.

@@ -261,6 +261,8 @@ export interface SetParts {
   readonly handling: number;
   readonly closures: number;
   readonly distinctSizes: number;
+  /** Where the objective charges fillers. */
+  readonly fillers?: number;
   readonly fixed: number;
 }
 
@@ -280,7 +282,11 @@ export interface PanelSet {
    * rounded numbers, came to its end: no choice has pieces enough ("infeasible"), or none is cheaper ("gap"). Null: nothing.
    */
   readonly proof: "certificate" | "enumeration" | "search" | null;
-  /** The cost of filling every interval by itself; null where that takes more panels than there are. */
+  /** What the choice placed: how many distinct widths, and how many fillers, each counted in every pour. */
+  readonly chosen: { readonly widths: number; readonly fillers: number };
+  /** No choice does with as few widths as the limits say, or none was found: this one has more. */
+  readonly lacks?: "widths";
+  /** The cost of filling every interval by itself, with what the limits forbid left out; null where that takes more panels than there are. */
   readonly wallByWall: number | null;
   /** Pieces that no plan can do without and that are not there. */
   readonly missing?: readonly { readonly code: string; readonly quantity: number }[];

@@ -12,6 +12,7 @@ import { coverPinned } from "./pinnedCover.ts";
 import { drawnTo, type PlacedPin } from "./pins.ts";
 import { counted, lengthText, type ProblemLog } from "./problems.ts";
 import type { Problem } from "./result.ts";
+import { isBySet } from "./setPins.ts";
 import type { SettledFace } from "./settled.ts";
 import type { FaceLayout, Stretch } from "./stretches.ts";
 import { coverZone } from "./zoneCover.ts";
@@ -90,15 +91,13 @@ function coverStretch(
 ): readonly FacePart[] {
   const table = context.tableFor(stretch.face, opposite?.face ?? null);
   const closing = opposite === null ? null : closingEnd(stretch, context.starts);
-  const pins = pinsWithin(stretch, context);
-  if (pins.length > 0) {
-    const { fillers, leg } = context;
+  const { fillers, leg } = context;
+  for (const pins of pinsWithin(stretch, context)) {
     const end = closing ?? { side: zoneClosureSide(stretch), hasCorner: true };
     const cover = coverPinned(stretch, pins, { table, closing: end, fillers });
-    if (cover !== null && (closing !== null || isOnePanel(cover.pieces))) {
-      for (const { pinned } of cover.kept) usedPins.add(pinned);
-      return toParts(stretch, cover.pieces, { table, isZone: closing === null, side: end.side, leg });
-    }
+    if (cover === null || (closing === null && !isOnePanel(cover.pieces))) continue;
+    for (const { pinned } of cover.kept) usedPins.add(pinned);
+    return toParts(stretch, cover.pieces, { table, isZone: closing === null, side: end.side, leg });
   }
   return closing === null
     ? coverOneZone(stretch, table, context)
@@ -110,12 +109,17 @@ function isOnePanel(pieces: readonly OrderedPiece[]): boolean {
   return pieces.filter(({ kind }) => kind === "panel").length === 1;
 }
 
-function pinsWithin(stretch: Stretch, { pins, tolerance }: SolveContext): readonly PlacedPin[] {
+// The engineer's own pins come first. One of the common choice covers a free interval from end to end, or has had its day.
+function pinsWithin(stretch: Stretch, { pins, tolerance }: SolveContext): readonly (readonly PlacedPin[])[] {
   if (pins.length === 0) return [];
-  return pins
+  const within = pins
     .filter((each) => each.faces.includes(stretch.face))
     .map((each) => drawnTo(each, stretch, tolerance))
     .filter((each) => each.low >= stretch.low && each.high <= stretch.high);
+  const isWhole = ({ low, high }: PlacedPin) => low === stretch.low && high === stretch.high;
+  const own = within.filter(({ pinned }) => !isBySet(pinned));
+  const chosen = within.filter((each) => isBySet(each.pinned) && stretch.opposite !== null && isWhole(each));
+  return [own, ...chosen.map((each) => [each])].filter((group) => group.length > 0);
 }
 
 function wallsOf(stretch: Stretch, { faces }: SolveContext): string {
@@ -292,9 +296,14 @@ function oppositeText(stretch: Stretch, leg: Mm): string {
 
 function reportUnusedPins(used: ReadonlySet<Pinned>, { pins, log }: SolveContext): void {
   const said = new Set(used);
+  const outdated: Pinned[] = [];
   for (const { pinned } of pins) {
     if (said.has(pinned)) continue;
     said.add(pinned);
+    if (isBySet(pinned)) {
+      outdated.push(pinned);
+      continue;
+    }
     const { wall, from, widths } = pinned;
     log.add(
       "error",
@@ -304,4 +313,13 @@ function reportUnusedPins(used: ReadonlySet<Pinned>, { pins, log }: SolveContext
       { wall },
     );
   }
+  const first = outdated[0];
+  if (first === undefined) return;
+  log.add(
+    "warning",
+    "set-outdated",
+    `${outdated.length} of the covers chosen for all pours no longer fit their walls, the first on wall ${first.wall} from ` +
+      `${lengthText(first.from)} mm: these are filled by themselves; choose the set anew.`,
+    { wall: first.wall },
+  );
 }

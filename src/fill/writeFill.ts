@@ -60,10 +60,13 @@ function setEntry(set: PanelSet) {
       handling: amount(set.parts.handling),
       closures: amount(set.parts.closures),
       distinctSizes: amount(set.parts.distinctSizes),
+      ...(set.parts.fillers !== undefined && { fillers: amount(set.parts.fillers) }),
       fixed: amount(set.parts.fixed),
     },
     lowerBound: amount(set.lowerBound),
     proof: set.proof,
+    chosen: { widths: count(set.chosen.widths), fillers: count(set.chosen.fillers) },
+    ...(set.lacks !== undefined && { lacks: set.lacks }),
     wallByWall: set.wallByWall === null ? null : amount(set.wallByWall),
     ...(set.missing !== undefined && {
       missing: set.missing.map((each) => ({ code: each.code, quantity: count(each.quantity) })),

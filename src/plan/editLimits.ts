@@ -5,6 +5,7 @@ import type { Mm } from "../units.ts";
 import { BUCKETS, type Entry, find, type PlanDocument, type Records, type UnitDocument } from "./document.ts";
 import type {
   ControlLine,
+  Limits,
   Opening,
   Pinned,
   Position,
@@ -133,16 +134,25 @@ function isStorey({ clearHeight, slab }: Storey): boolean {
   return isIn(clearHeight, 300, 20_000) && isIn(slab, 0, 2_000);
 }
 
-function isWithinSettings({ name, revision, storey, objective, stock }: PlanDocument): boolean {
-  const { handling, closure, closurePerMm, distinctSize } = objective;
+function isWithinSettings({ name, revision, storey, objective, limits, stock }: PlanDocument): boolean {
+  const { handling, closure, closurePerMm, distinctSize, filler = 0 } = objective;
   return (
     isText(name, 0, 200) &&
     isText(revision, 0, 200) &&
     isStorey(storey) &&
-    [handling, closure, closurePerMm, distinctSize].every((weight) => isIn(weight, 0, 1e9)) &&
+    [handling, closure, closurePerMm, distinctSize, filler].every((weight) => isIn(weight, 0, 1e9)) &&
+    (limits === undefined || isLimits(limits)) &&
     Object.entries(stock).every(
       ([code, count]) => isText(code, 1, 200) && Number.isSafeInteger(count) && isIn(count, 0, 1e6),
     )
+  );
+}
+
+function isLimits({ forbidden, mostWidths, greatestMass }: Limits): boolean {
+  return (
+    forbidden.every((code) => isText(code, 1, 200)) &&
+    (mostWidths === null || (Number.isSafeInteger(mostWidths) && isIn(mostWidths, 1, 1_000))) &&
+    (greatestMass === null || isIn(greatestMass, 0, 1e6))
   );
 }
 

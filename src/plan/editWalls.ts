@@ -103,7 +103,8 @@ export function flipWall(unit: UnitDraft, id: string): void {
   }
   for (const pin of pinsOf(unit, id)) {
     const from = tidy(length - pin.from - pinLength(pin));
-    put(unit.pinned, { ...pin, from, widths: [...pin.widths].reverse() });
+    const closure = pin.closure === undefined ? {} : { closure: pin.widths.length - 1 - pin.closure };
+    put(unit.pinned, { ...pin, from, widths: [...pin.widths].reverse(), ...closure });
   }
 }
 

@@ -77,11 +77,19 @@ export interface ControlLine extends Extended {
   readonly to: Position;
 }
 
-/** The engineer's own sequence of widths on a wall, `from` measured as an opening's `at`. */
+/**
+ * A sequence of widths on a wall, `from` measured as an opening's `at`: the engineer's own, or with `by` "set" one of those
+ * chosen for all pours together, which covers one free interval from end to end.
+ */
 export interface Pinned extends Extended {
   readonly wall: string;
   readonly from: Mm;
   readonly widths: readonly Mm[];
+  readonly by?: "set";
+  /** Which of `widths`, counted from 0, is the closure. Absent: one that no panel has. */
+  readonly closure?: number;
+  /** The only storey it stands at. Absent: at each that the unit is poured at. */
+  readonly storey?: Storey;
 }
 
 /** A unit type: drawn once, poured many times. */
@@ -116,6 +124,18 @@ export interface Objective extends Extended {
   readonly closure: number;
   readonly closurePerMm: number;
   readonly distinctSize: number;
+  /** For each filler handled. Absent: 0. */
+  readonly filler?: number;
+}
+
+/** What the common choice keeps to. */
+export interface Limits extends Extended {
+  /** Codes of wall panels it may not use. */
+  readonly forbidden: readonly string[];
+  /** Most distinct widths among the panels it chooses; null: any number. */
+  readonly mostWidths: number | null;
+  /** Of one panel it chooses, kg; null: any. */
+  readonly greatestMass: number | null;
 }
 
 /**
@@ -140,6 +160,8 @@ export interface Project {
   readonly buy: boolean;
   readonly fillers: FillerPlace;
   readonly objective: Objective;
+  /** Absent: the common choice keeps to none. */
+  readonly limits?: Limits;
   /** Inputs of the checks, kept as they came. */
   readonly concrete: JsonObject;
   readonly loads: JsonObject;

@@ -26,7 +26,10 @@ import type { Mm } from "../units.ts";
 import { DEFAULT_CLEARANCE, DEFAULT_OBJECTIVE, usualForming } from "./defaults.ts";
 import type {
   ControlLine,
+  Limits,
+  Objective,
   Opening,
+  Pinned,
   Position,
   Pour,
   Project,
@@ -43,6 +46,7 @@ const MAX_UNITS = 1_000;
 const MAX_POURS = 10_000;
 const MAX_POINTS = 10_000;
 const MAX_WIDTHS = 1_000;
+const MAX_CODES = 10_000;
 
 /** A drawn line is at least as long as the finest thing anyone sets out, and shorter than any building. */
 const LEAST_LENGTH: Mm = 1;
@@ -131,7 +135,7 @@ const controlLine: Checker<ControlLine> = andThen(
   (read, place) => ofBuildableLength("a control line", read, place),
 );
 
-const pinned = object("a pinned choice", {
+const pinnedMembers = object("a pinned choice", {
   wall: required(id),
   from: required(coordinate),
   widths: required(
@@ -141,7 +145,21 @@ const pinned = object("a pinned choice", {
       greatest: MAX_WIDTHS,
     }),
   ),
+  by: optional(oneOf("set"), null),
+  closure: optional(number({ least: 0, greatest: MAX_WIDTHS - 1, whole: true }), null),
+  storey: optional(storey, null),
 });
+
+const pinned: Checker<Pinned> = andThen(pinnedMembers, ({ by, closure, storey, ...read }, place) =>
+  closure !== null && closure >= read.widths.length
+    ? failSaying(inside(place, "closure"), `the place of one of ${read.widths.length} widths`, `${closure}`)
+    : {
+        ...read,
+        ...(by !== null && { by }),
+        ...(closure !== null && { closure }),
+        ...(storey !== null && { storey }),
+      },
+);
 
 const unitMembers = object("a unit", {
   id: required(id),
@@ -174,11 +192,22 @@ const weight = number({ least: 0, greatest: 1e9 });
 const pieceCode = text({ what: "a piece code", least: 1, greatest: 200, not: NOT_IN_NAME });
 const pieceCount = number({ least: 0, greatest: 1e6, whole: true });
 
-const objective = object("an objective", {
+const objectiveMembers = object("an objective", {
   handling: optional(weight, DEFAULT_OBJECTIVE.handling),
   closure: optional(weight, DEFAULT_OBJECTIVE.closure),
   closurePerMm: optional(weight, DEFAULT_OBJECTIVE.closurePerMm),
   distinctSize: optional(weight, DEFAULT_OBJECTIVE.distinctSize),
+  filler: optional(weight, 0),
+});
+
+const objective: Checker<Objective> = andThen(objectiveMembers, ({ filler, ...read }) =>
+  filler === 0 ? read : { ...read, filler },
+);
+
+const limits: Checker<Limits> = object("limits", {
+  forbidden: optional(list(pieceCode, { what: "a list of piece codes", greatest: MAX_CODES }), []),
+  mostWidths: optional(number({ least: 1, greatest: MAX_WIDTHS, whole: true }), null),
+  greatestMass: optional(number({ least: 0, greatest: 1e6, unit: "kg" }), null),
 });
 
 const file = object("a project", {
@@ -199,15 +228,24 @@ const file = object("a project", {
   buy: optional(truth, true),
   fillers: optional(oneOf("corner", "middle", "jamb"), "corner"),
   objective: optional(objective, DEFAULT_OBJECTIVE),
+  limits: optional(limits, null),
   concrete: optional(anyObject, bareObject<Json>()),
   loads: optional(anyObject, bareObject<Json>()),
 });
 
 /** A project file of this version, every member by itself. How members refer to one another is `references.ts`. */
 export const projectFile: Checker<Project> = andThen(file, (read) => {
-  const { format: _format, version: _version, extra, ...project } = read;
-  return { ...project, extra: extra ?? bareObject() };
+  const { format: _format, version: _version, limits, extra, ...project } = read;
+  return {
+    ...project,
+    ...(limits !== null && statesLimits(limits) && { limits }),
+    extra: extra ?? bareObject(),
+  };
 });
+
+function statesLimits({ forbidden, mostWidths, greatestMass, extra }: Limits): boolean {
+  return forbidden.length > 0 || mostWidths !== null || greatestMass !== null || extra !== undefined;
+}
 
 function ofBuildableLength<T extends { readonly from: Position; readonly to: Position }>(
   what: string,

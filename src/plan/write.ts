@@ -6,7 +6,7 @@ import { bareObject, isObject, type Json, type JsonObject } from "../json/value.
 import { writeJson } from "../json/write.ts";
 import { DEFAULT_CLEARANCE, DEFAULT_OBJECTIVE, usualForming } from "./defaults.ts";
 import { PROJECT_FORMAT, PROJECT_VERSION } from "./migrate.ts";
-import type { Objective, Opening, Pour, Project, Service, Storey, Unit } from "./project.ts";
+import type { Limits, Objective, Opening, Pinned, Pour, Project, Service, Storey, Unit } from "./project.ts";
 
 /**
  * Writes a project so that reading gives it back: two-space indent, one final newline, no −0.
@@ -29,6 +29,7 @@ export function writeProject(project: Project): string {
       buy: unless(project.buy, true),
       fillers: unless(project.fillers, "corner"),
       objective: filled(objectiveMembers(project.objective)),
+      limits: project.limits === undefined ? undefined : filled(limitsMembers(project.limits)),
       concrete: filled(project.concrete),
       loads: filled(project.loads),
     },
@@ -60,7 +61,7 @@ function unitMembers(unit: Unit): JsonObject {
       slabOpenings: filled(slabOpenings.map(({ id, outline, extra }) => members({ id, outline }, extra))),
       services: filled(services.map(serviceMembers)),
       controlLines: filled(controlLines.map(({ id, from, to, extra }) => members({ id, from, to }, extra))),
-      pinned: filled(pinned.map(({ wall, from, widths, extra }) => members({ wall, from, widths }, extra))),
+      pinned: filled(pinned.map(pinnedMembers)),
       underlay,
     },
     unit.extra,
@@ -74,6 +75,11 @@ function openingMembers(opening: Opening): JsonObject {
 
 function serviceMembers({ id, path, clearance, extra }: Service): JsonObject {
   return members({ id, path, clearance: unless(clearance, DEFAULT_CLEARANCE) }, extra);
+}
+
+function pinnedMembers({ wall, from, widths, by, closure, storey, extra }: Pinned): JsonObject {
+  const own = storey === undefined ? undefined : storeyMembers(storey);
+  return members({ wall, from, widths, by, closure, storey: own }, extra);
 }
 
 function pourMembers({ id, name, unit, mirror, day, storey, extra }: Pour): JsonObject {
@@ -94,13 +100,26 @@ function storeyMembers({ clearHeight, slab, extra }: Storey): JsonObject {
   return members({ clearHeight, slab }, extra);
 }
 
-function objectiveMembers({ handling, closure, closurePerMm, distinctSize, extra }: Objective): JsonObject {
+function objectiveMembers(objective: Objective): JsonObject {
+  const { handling, closure, closurePerMm, distinctSize, filler, extra } = objective;
   return members(
     {
       handling: unless(handling, DEFAULT_OBJECTIVE.handling),
       closure: unless(closure, DEFAULT_OBJECTIVE.closure),
       closurePerMm: unless(closurePerMm, DEFAULT_OBJECTIVE.closurePerMm),
       distinctSize: unless(distinctSize, DEFAULT_OBJECTIVE.distinctSize),
+      filler: unless(filler ?? 0, 0),
+    },
+    extra,
+  );
+}
+
+function limitsMembers({ forbidden, mostWidths, greatestMass, extra }: Limits): JsonObject {
+  return members(
+    {
+      forbidden: filled(forbidden),
+      mostWidths: unless(mostWidths, null),
+      greatestMass: unless(greatestMass, null),
     },
     extra,
   );

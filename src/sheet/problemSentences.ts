@@ -186,6 +186,26 @@ export const SENTENCES: readonly Sentence[] = [
     es: "La secuencia {widths} mm fijada en el muro {wall} desde {from} mm no cabe entre las juntas y otras piezas fijadas: fíjela de nuevo o suéltela. El muro se llena sin ella.",
     pt: "A sequência {widths} mm fixada na parede {wall} a partir de {from} mm não cabe entre as juntas e outras peças fixadas: fixe-a de novo ou solte-a. A parede é preenchida sem ela.",
   },
+  {
+    en: "The limits forbid {code}, which is no wall panel of the kit: that rules nothing out.",
+    es: "Los límites prohíben {code}, que no es un panel de muro del kit: eso no excluye nada.",
+    pt: "Os limites proíbem {code}, que não é um painel de parede do kit: isso não exclui nada.",
+  },
+  {
+    en: "Nothing that the limits allow fills the {length} mm on wall {wall} between {left} and {right} exactly: it is filled as if there were no limits; allow another panel there, or pin a sequence.",
+    es: "Nada de lo que permiten los límites llena con exactitud los {length} mm del muro {wall} entre {left} y {right}: se llena como si no hubiera límites; permita otro panel allí, o fije una secuencia.",
+    pt: "Nada do que os limites permitem preenche exatamente os {length} mm da parede {wall} entre {left} e {right}: é preenchido como se não houvesse limites; permita outro painel ali, ou fixe uma sequência.",
+  },
+  {
+    en: "The limits rule {code} out, yet {count} of it stand where the common choice has no say: in zones, in bands, in pinned sequences or where nothing else fits.",
+    es: "Los límites excluyen {code}, pero {count} están donde la elección común no decide: en zonas, en bandas, en secuencias fijadas o donde nada más cabe.",
+    pt: "Os limites excluem {code}, mas {count} estão onde a escolha comum não decide: em zonas, em faixas, em sequências fixadas ou onde nada mais cabe.",
+  },
+  {
+    en: "{count} of the covers chosen for all pours no longer fit their walls, the first on wall {wall} from {from} mm: these are filled by themselves; choose the set anew.",
+    es: "{count} de las secuencias elegidas para todos los vaciados ya no caben en sus muros, la primera en el muro {wall} desde {from} mm: se llenan por separado; elija el conjunto de nuevo.",
+    pt: "{count} das sequências escolhidas para todas as concretagens já não cabem nas suas paredes, a primeira na parede {wall} a partir de {from} mm: são preenchidas à parte; escolha o conjunto de novo.",
+  },
 ];
 
 /** Values that are phrases of their own, by the names they have above. */

@@ -15,6 +15,8 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     readKit: () => ({ status: "ok", value: demoKit, warnings: [] }),
     fill: () => Promise.resolve(fill),
     optimise: () => Promise.resolve(fill),
+    tradeOff: () => Promise.reject(new Error("not asked for")),
+    keep: () => Promise.reject(new Error("not asked for")),
     sheets: () => Promise.resolve([]),
     tables: () => [],
     fonts: () => Promise.reject(new Error("no font is asked for")),

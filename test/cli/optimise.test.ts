@@ -76,6 +76,7 @@ describe("optimise", () => {
       parts: { set: 200, handling: 0, closures: 0, distinctSizes: 0, fixed: 0 },
       lowerBound: 199,
       proof,
+      chosen: { widths: 8, fillers: 40 },
       wallByWall: 210,
     };
     const text = setSummary({ set }, "EUR");

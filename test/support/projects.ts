@@ -5,6 +5,7 @@ import fc from "fast-check";
 import { isReservedName, type JsonObject } from "../../src/json/value.ts";
 import type {
   ControlLine,
+  Limits,
   Opening,
   Pinned,
   Position,
@@ -24,7 +25,7 @@ const KNOWN = new Set(
     "format version name revision language storey kit units pours stock buy fillers objective concrete loads id walls " +
     "openings rooms slabs slabOpenings services controlLines pinned from to thickness justify wall at width sill " +
     "head formed kind soffitDrop outline path clearance widths unit mirror day clearHeight slab handling closure " +
-    "closurePerMm distinctSize"
+    "closurePerMm distinctSize filler limits forbidden mostWidths greatestMass by closure storey"
   ).split(" "),
 );
 
@@ -125,7 +126,12 @@ function controlLine(id: string): fc.Arbitrary<ControlLine> {
 
 function pinned(walls: readonly string[]): fc.Arbitrary<Pinned> {
   const widths = fc.array(fc.integer({ min: 1, max: 10_000 }), { minLength: 1, maxLength: 4 });
-  return extended(fc.record({ wall: fc.constantFrom(...walls), from: coordinate, widths }));
+  const own = extended(fc.record({ wall: fc.constantFrom(...walls), from: coordinate, widths }));
+  const bySet = fc.record(
+    { by: fc.constant("set" as const), closure: fc.constant(0), storey },
+    { requiredKeys: [] },
+  );
+  return fc.tuple(own, fc.oneof(fc.constant({}), bySet)).map(([pin, more]) => ({ ...pin, ...more }));
 }
 
 const ids = (maxLength: number) => fc.uniqueArray(words(1), { maxLength });
@@ -169,9 +175,23 @@ function pour(id: string, units: readonly string[]): fc.Arbitrary<Pour> {
 
 const weight = (usual: number) => fc.oneof(fc.constant(usual), mm(0, 1_000));
 
+// Limits that limit nothing are left out of a file.
+const limits: fc.Arbitrary<Limits> = extended(
+  fc
+    .record({
+      forbidden: fc.array(words(1), { maxLength: 3 }),
+      mostWidths: fc.option(fc.integer({ min: 1, max: 1_000 })),
+      greatestMass: fc.option(mm(0, 1_000)),
+    })
+    .filter(
+      ({ forbidden, mostWidths, greatestMass }) =>
+        forbidden.length > 0 || mostWidths !== null || greatestMass !== null,
+    ),
+);
+
 function settings(units: readonly Unit[]): fc.Arbitrary<Project> {
   const names = units.map((one) => one.id);
-  return fc.record({
+  const required = fc.record({
     name: words(0),
     revision: words(0),
     language: fc.constantFrom("en" as const, "es" as const, "pt" as const),
@@ -189,11 +209,14 @@ function settings(units: readonly Unit[]): fc.Arbitrary<Project> {
         closurePerMm: weight(0.3),
         distinctSize: weight(0),
       }),
-    ),
+    ).chain((objective) => fc.constantFrom(objective, { ...objective, filler: 2.5 })),
     concrete: anyObject,
     loads: anyObject,
     extra: unknownMembers,
   });
+  return fc
+    .tuple(required, fc.option(limits))
+    .map(([project, stated]) => (stated === null ? project : { ...project, limits: stated }));
 }
 
 /** Any project a file can hold, of one to three small units. */

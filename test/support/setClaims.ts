@@ -54,8 +54,9 @@ export function expectTrueSet(fill: FillDocument, project: Project, kit: Kit): v
   expect(set.parts.handling).toBeCloseTo(handled * project.objective.handling, 4);
   expect(set.parts.closures).toBeCloseTo(closures, 4);
   expect(set.parts.distinctSizes).toBeCloseTo(sizes * project.objective.distinctSize, 4);
-  const { set: own, handling, closures: strips, distinctSizes } = set.parts;
-  expect(set.cost).toBeCloseTo(own + handling + strips + distinctSizes, 4);
+  const { set: own, handling, closures: strips, distinctSizes, fillers = 0 } = set.parts;
+  expect(fillers).toBeCloseTo(set.chosen.fillers * (project.objective.filler ?? 0), 4);
+  expect(set.cost).toBeCloseTo(own + handling + strips + distinctSizes + fillers, 4);
   expect(set.lowerBound).toBeLessThanOrEqual(set.cost + 1e-9);
   if (set.wallByWall !== null) expect(set.cost).toBeLessThanOrEqual(set.wallByWall + 1e-9);
   if (set.status === "optimal") {

@@ -23,6 +23,7 @@ export interface Instance {
   readonly pours: readonly { readonly id: string; readonly runs: readonly (readonly [number, number])[] }[];
   readonly optimum: number;
   readonly bound?: number;
+  readonly optimumAtMostFillerWidths?: Readonly<Record<string, number>>;
 }
 
 export function readInstance(name: string): Instance {

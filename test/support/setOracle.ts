@@ -22,32 +22,43 @@ export function allLayouts(problem: SetProblem, offer: number, length: number): 
   return found;
 }
 
+export interface Only {
+  /** Most widths other than standard that are placed, each as often as it stands in the runs. */
+  readonly mostFillers?: number;
+}
+
 /** The least cost over all plans, each run counted singly; null where no plan has pieces enough. */
-export function leastCost(problem: SetProblem): number | null {
+export function leastCost(
+  problem: SetProblem,
+  { mostFillers = Number.POSITIVE_INFINITY }: Only = {},
+): number | null {
   const { kinds, days, offers } = problem;
   const choices = problem.runs.flatMap(({ offer, length, count }) => {
     const layouts = allLayouts(problem, offer, length).map((layout) => {
       const use = new Array<number>(days * kinds.length).fill(0);
+      let fillers = 0;
       let work = layout.closure < 0 ? 0 : offers[offer]!.closures[layout.closure]!.cost;
       layout.counts.forEach((pieces, column) => {
         const { cost, uses } = offers[offer]!.columns[column]!;
         work += pieces * cost;
         for (const { day, kind, count: each } of uses) use[day * kinds.length + kind]! += pieces * each;
+        if (offers[offer]!.columns[column]!.blemish > 0) fillers += pieces;
       });
-      return { use, work };
+      return { use, work, fillers };
     });
     return new Array<typeof layouts>(count).fill(layouts);
   });
   let best: number | null = null;
-  const visit = (k: number, usage: readonly number[], work: number): void => {
-    if (best !== null && work >= best) return;
+  const visit = (k: number, usage: readonly number[], work: number, fillersLeft: number): void => {
+    if (fillersLeft < 0 || (best !== null && work >= best)) return;
     const layouts = choices[k];
     if (layouts !== undefined) {
-      for (const { use, work: more } of layouts)
+      for (const { use, work: more, fillers } of layouts)
         visit(
           k + 1,
           usage.map((each, at) => each + use[at]!),
           work + more,
+          fillersLeft - fillers,
         );
       return;
     }
@@ -60,7 +71,7 @@ export function leastCost(problem: SetProblem): number | null {
     }
     if (best === null || total < best) best = total;
   };
-  visit(0, problem.standing, 0);
+  visit(0, problem.standing, 0, mostFillers);
   return best;
 }
 
@@ -120,4 +131,21 @@ export function provenBy(problem: SetProblem, prices: Float64Array): bigint {
     sum += least ?? 0n;
   }
   return sum;
+}
+
+/** The least cost over all plans of at most so many widths; null where there is none. */
+export function leastCostOfFew(problem: SetProblem, most: number): number | null {
+  const widths = [...new Set(problem.offers.flatMap(({ columns }) => columns.map(({ width }) => width)))];
+  let best: number | null = null;
+  for (let subset = 0; subset < 2 ** widths.length; subset++) {
+    const on = new Set(widths.filter((_, k) => Math.floor(subset / 2 ** k) % 2 === 1));
+    if (on.size > most) continue;
+    const offers = problem.offers.map((offer) => ({
+      ...offer,
+      columns: offer.columns.filter(({ width }) => on.has(width)),
+    }));
+    const least = leastCost({ ...problem, offers });
+    if (least !== null && (best === null || least < best)) best = least;
+  }
+  return best;
 }

@@ -1,37 +1,61 @@
 // The command `optimise`: a project file in, the fill of all units with one panel set for every pour out, as JSON.
 
+import { writeCurve } from "../../fill/writeCurve.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
 import type { FillTools } from "../fillTools.ts";
 import { type ExitCode, readInputs, stop, warningList } from "../inputs.ts";
 import type { Io } from "../io.ts";
 import { setSummary } from "../setSummary.ts";
 import { fillSummary } from "../summary.ts";
-import { errorCount, placeFault, resultPath, writeResult } from "./made.ts";
+import { errorCount, placeFault, resultPath } from "./made.ts";
 
 export interface OptimiseRequest {
   /** "-" = standard input. */
   readonly project: string;
   /** null and "-" = standard output. */
   readonly json: string | null;
+  /** Where the project with the chosen covers goes, and what fewer widths and fillers cost; null: neither is asked for. */
+  readonly keep: string | null;
+  readonly curve: string | null;
   /** When to stop; null: when the work allowed is done. */
   readonly seconds: number | null;
 }
 
 /** Runs the command. Ends with 1 if there are not enough pieces for any plan, or the fill has an error. */
 export async function runOptimise(
-  { project: path, json, seconds }: OptimiseRequest,
+  { project: path, json, keep, curve, seconds }: OptimiseRequest,
   io: Io,
-  tools: Pick<FillTools, "readProject" | "readKit" | "optimise">,
+  tools: Pick<FillTools, "readProject" | "readKit" | "optimise" | "tradeOff" | "keep">,
 ): Promise<ExitCode> {
   const inputs = await readInputs(path, "optimised", io, tools);
   if (inputs.status === "failed") return stop(io, inputs.message);
   const { project, kit, warnings } = inputs.value;
-  const fault = placeFault(resultPath(json), path, io, "--json");
+  const onScreen = [json ?? "-", keep, curve].filter((place) => place === "-").length;
+  if (onScreen > 1) return stop(io, ONE_TO_OUTPUT);
+  const paths = [json, keep, curve].flatMap(resultPath);
+  const fault = placeFault(paths, path, io, "--json, --keep and --curve");
   if (fault !== null) return stop(io, fault);
 
   const fill = await tools.optimise(project, kit, seconds);
-  const written = await writeResult(writeFillDocument(fill), json, io);
-  if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
+  const kept = keep === null ? null : await tools.keep(project, kit, fill);
+  const points = curve === null ? null : writeCurve(await tools.tradeOff(project, kit, seconds));
+  const results = [
+    { path: keep, content: kept },
+    { path: curve, content: points },
+    { path: json ?? "-", content: writeFillDocument(fill) },
+  ];
+  const texts = results.flatMap(({ path, content }) =>
+    path === null || content === null ? [] : [{ path, content }],
+  );
+  const shown = texts.find((text) => text.path === "-");
+  const written = await io.write(
+    texts.filter((text) => text.path !== "-"),
+    null,
+  );
+  const said = written.status === "failed" || shown === undefined ? written : await io.out(shown.content);
+  if (said.status === "failed") return stop(io, `Cannot write ${said.path}: ${said.reason}.\n`);
   await io.err(warningList(warnings) + fillSummary(fill) + setSummary(fill, kit.currency));
   return errorCount(fill) > 0 || fill.set?.status === "infeasible" ? 1 : 0;
 }
+
+const ONE_TO_OUTPUT = "Only one result can go to standard output: name a file for the others.\n";

@@ -96,7 +96,7 @@ export async function removeStored({ bench, desk }: FileDesk, id: string, name: 
 
 /** A project with nothing drawn, with the settings of another: who begins one seldom changes the kit. */
 export function emptyProject(like: PlanDocument, name: string): Project {
-  const { language, storey, kit, fillers, objective, buy } = like;
+  const { language, storey, kit, fillers, objective, limits, buy } = like;
 
   return {
     name,
@@ -110,6 +110,7 @@ export function emptyProject(like: PlanDocument, name: string): Project {
     buy,
     fillers,
     objective,
+    ...(limits !== undefined && { limits }),
     concrete: {},
     loads: {},
     extra: {},

@@ -55,6 +55,17 @@ export function fitPrices(problem: SetProblem, raw: Float64Array): DayPrices {
  * @throws {RangeError} if a run has no cover at all, or the prices of a kind come to more than it costs
  */
 export function boundOf(problem: SetProblem, prices: DayPrices): Bound {
+  const bound = boundIfAny(problem, prices);
+  if (bound === null) throw new RangeError("nothing covers a run");
+  return bound;
+}
+
+/**
+ * The same; null where some run has no cover at all.
+ *
+ * @throws {RangeError} if the prices of a kind come to more than it costs
+ */
+export function boundIfAny(problem: SetProblem, prices: DayPrices): Bound | null {
   const longest = longestOf(problem);
   const columnCosts = problem.offers.map(({ columns }) =>
     Float64Array.from(columns, ({ cost, uses }) =>
@@ -63,12 +74,13 @@ export function boundOf(problem: SetProblem, prices: DayPrices): Bound {
   );
   const tables = problem.offers.map((offer, k) => cheapestTable(offer, columnCosts[k]!, longest[k]!));
   let fine = problem.constant * FINE;
-  const leastOf = problem.runs.map(({ offer, length, count }) => {
+  const leastOf: number[] = [];
+  for (const { offer, length, count } of problem.runs) {
     const cheapest = cheapestFor(problem.offers[offer]!, tables[offer]!, length, FINE);
-    if (cheapest === null) throw new RangeError(`nothing covers a run of ${length} mm`);
+    if (cheapest === null) return null;
     fine += count * cheapest.cost;
-    return cheapest.cost;
-  });
+    leastOf.push(cheapest.cost);
+  }
   problem.standing.forEach((count, at) => {
     fine += count * prices[at]!;
   });

@@ -2,7 +2,8 @@
 
 import type { Kit } from "../../kit/kit.ts";
 import type { Mm } from "../../units.ts";
-import type { CoverTable } from "../coverTable.ts";
+import { type Covered, coverInterval } from "../cover.ts";
+import { type CoverTable, createCoverTable } from "../coverTable.ts";
 import type { FilledUnit } from "../fillWalls.ts";
 import { panelCodeAt } from "../kitTables.ts";
 import type { FreeInterval } from "../solve.ts";
@@ -27,14 +28,24 @@ export interface IntervalGroup {
 
 export interface Demand {
   readonly groups: readonly IntervalGroup[];
+  /** Free intervals that nothing allowed covers: they stay as they are filled, and stand. */
+  readonly held: readonly FreeInterval[];
   /** Wall panels that no choice touches. */
   readonly standing: Codes;
   /** Widths of the full-height closures that no choice touches, once for each face. */
   readonly closures: readonly Mm[];
 }
 
-/** @param free - the intervals of the fill that no pin holds, in the order of its faces */
-export function demandOf({ drafts, fill }: FilledUnit, free: readonly FreeInterval[], kit: Kit): Demand {
+/**
+ * @param free - the intervals of the fill that no pin holds, in the order of its faces
+ * @param isAllowed - whether a panel of this code may be chosen
+ */
+export function demandOf(
+  { drafts, fill }: FilledUnit,
+  free: readonly FreeInterval[],
+  kit: Kit,
+  isAllowed: (code: string) => boolean = () => true,
+): Demand {
   const groups = new Map<string, { heights: readonly Mm[]; table: CoverTable; intervals: FreeInterval[] }>();
   for (const interval of free) {
     const { face, opposite } = interval.stretch;
@@ -52,12 +63,33 @@ export function demandOf({ drafts, fill }: FilledUnit, free: readonly FreeInterv
   const closures = drafts.flatMap(({ parts }) =>
     parts.flatMap((part) => (part.kind === "closure" ? [part.high - part.low] : [])),
   );
+  const held: FreeInterval[] = [];
   const found = [...groups.values()].map(({ heights, table, intervals }): IntervalGroup => {
-    const widths = table.widths.map(({ width }) => widthOffer(width, heights, kit));
-    for (const { cover } of intervals) takeAway(cover, widths, standing, closures);
-    return { table, widths, intervals };
+    const all = table.widths.map(({ width }) => widthOffer(width, heights, kit));
+    const widths = all.filter(({ codes }) => [...codes.keys()].every(isAllowed));
+    const kept: FreeInterval[] = [];
+    const allowed = widths.length === all.length ? table : narrowedTable(table, widths);
+    for (const interval of intervals) {
+      const cover = allowed === table ? interval.cover : coverWithin(interval, allowed);
+      if (cover === null) held.push(interval);
+      else {
+        takeAway(interval.cover, all, standing, closures);
+        kept.push({ ...interval, cover });
+      }
+    }
+    return { table: allowed, widths, intervals: kept };
   });
-  return { groups: found, standing, closures };
+  return { groups: found, held, standing, closures };
+}
+
+function narrowedTable(table: CoverTable, widths: readonly WidthOffer[]): CoverTable {
+  const allowed = widths.map(({ width }) => ({ width, standard: table.isStandard(width) }));
+  return createCoverTable(allowed, table.closure, table.narrowUnder);
+}
+
+function coverWithin({ stretch }: FreeInterval, table: CoverTable): Covered | null {
+  const cover = coverInterval(stretch.high - stretch.low, table);
+  return cover.status === "covered" ? cover : null;
 }
 
 function widthOffer(width: Mm, heights: readonly Mm[], kit: Kit): WidthOffer {

@@ -6,13 +6,17 @@ import type { Solver } from "../../solver/linear.ts";
 import type { Mm } from "../../units.ts";
 import { castingsOf, pourDays } from "../castings.ts";
 import { type FillTogether, fillCasting, fillDocument } from "../fillProject.ts";
-import type { FillDocument } from "../result.ts";
+import type { FilledUnit } from "../fillWalls.ts";
+import type { FillDocument, Problem } from "../result.ts";
+import { withoutSetPins } from "../setPins.ts";
 import type { ChooseCover, FreeInterval } from "../solve.ts";
 import type { Stretch } from "../stretches.ts";
 import { costOf } from "./countPlan.ts";
 import { type Demand, demandOf } from "./demand.ts";
-import { type OptimiseTools, optimiseSet, type SetAnswer } from "./optimiseSet.ts";
-import { problemOf, type StatedProblem } from "./problemOf.ts";
+import { allowedIn, limitProblems } from "./limits.ts";
+import { optimiseSet } from "./optimiseSet.ts";
+import { type GivenSet, problemOf, type StatedProblem } from "./problemOf.ts";
+import type { OptimiseTools, SetAnswer } from "./search.ts";
 import { describeSet } from "./setDocument.ts";
 import type { LaidOut, Layout, Plan } from "./setProblem.ts";
 
@@ -35,31 +39,36 @@ export interface SetProgress {
  * in all its pours and mirror images. Intervals with pins stay as pinned, zones and bands as they are best by themselves.
  */
 export function* optimiseProject(input: OptimiseInput): Generator<SetProgress, FillDocument> {
+  const free = { ...input, project: withoutSetPins(input.project) };
+  return yield* optimiseFree(free);
+}
+
+function* optimiseFree(input: OptimiseInput): Generator<SetProgress, FillDocument> {
   const { project, kit } = input;
   const castings = castingsOf(project);
   const days = pourDays(project, castings);
   const demands: Demand[] = [];
-  for (const casting of castings) {
+  for (const [k, casting] of castings.entries()) {
     const free: FreeInterval[] = [];
     const listed: ChooseCover = (interval) => {
       free.push(interval);
       return interval.cover;
     };
-    demands.push(demandOf(fillCasting(casting, input, listed), free, kit));
+    const isAllowed = allowedIn({ project, kit, days }, k);
+    demands.push(demandOf(fillCasting(casting, input, listed), free, kit, isAllowed));
   }
-  const given = { project, kit, demands, days };
-  const stated = problemOf({ ...given, buy: project.buy });
-  const answer = yield* driven(stated, input);
-  // What no plan has pieces for is shown as the plan that would buy the least of them.
-  const bought = answer.status === "infeasible" ? problemOf({ ...given, buy: true }) : null;
-  const shown = bought === null ? answer : yield* driven(bought, input);
-  const used = bought ?? stated;
-  const covers = chosenCovers(used, shown.plan);
-  const filled = castings.map((casting, k) => {
+  const { used, answer } = yield* chosenSet(
+    { project, kit, demands, days, buy: project.buy, mostWidths: project.limits?.mostWidths ?? null },
+    input,
+  );
+  const covers = chosenCovers(used, answer.plan);
+  const chosen = castings.map((casting, k) => {
     const own = covers[k];
     if (own === undefined) return fillCasting(casting, input);
     return fillCasting(casting, input, ({ stretch, cover }) => own.get(placeKey(stretch)) ?? cover);
   });
+  const problems = limitProblems({ project, kit, filled: chosen, demands });
+  const filled = chosen.map((unit, k) => withProblems(unit, problems[k]!));
   const fill = fillDocument(project, castings, filled);
   const set = describeSet({
     project,
@@ -67,10 +76,37 @@ export function* optimiseProject(input: OptimiseInput): Generator<SetProgress, F
     days,
     stated: used,
     bills: fill.units.map(({ bill }) => bill),
-    answer: { ...shown, status: answer.status, proof: answer.proof },
+    answer,
     wallByWall: costOf(used.problem, used.wallByWall),
   });
   return { ...fill, set };
+}
+
+interface Choice {
+  /** What was solved in the end. */
+  readonly used: StatedProblem;
+  /** Its plan, with the status and proof of what was asked. */
+  readonly answer: SetAnswer;
+}
+
+// What no plan keeps is left out of what is asked, and said: first the number of widths, then the pieces there are, as the plan
+// that would buy the least of them.
+function* chosenSet(given: GivenSet, input: OptimiseInput): Generator<SetProgress, Choice> {
+  const used = problemOf(given);
+  const answer = yield* driven(used, input);
+  const { status, proof, lacks } = answer;
+  if (lacks === "widths") {
+    const any = yield* chosenSet({ ...given, mostWidths: null }, input);
+    return { used: any.used, answer: { ...any.answer, status, proof, lacks } };
+  }
+  if (status !== "infeasible") return { used, answer };
+  const bought = yield* chosenSet({ ...given, buy: true }, input);
+  return { used: bought.used, answer: { ...bought.answer, status, proof } };
+}
+
+function withProblems(unit: FilledUnit, problems: readonly Problem[]): FilledUnit {
+  if (problems.length === 0) return unit;
+  return { ...unit, fill: { ...unit.fill, problems: [...unit.fill.problems, ...problems] } };
 }
 
 function* driven(

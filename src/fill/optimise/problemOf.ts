@@ -20,12 +20,16 @@ export interface GivenSet {
   readonly days: readonly (readonly Casts[])[];
   /** Whether pieces may be bought beyond those owned. */
   readonly buy: boolean;
+  /** Most distinct widths; null: any number. */
+  readonly mostWidths: number | null;
 }
 
 /** The intervals of one run of the problem. */
 export interface RunIntervals {
   readonly casting: number;
   readonly group: IntervalGroup;
+  /** Of its casting. */
+  readonly pours: number;
   readonly intervals: readonly FreeInterval[];
 }
 
@@ -45,8 +49,8 @@ export interface StatedProblem {
 
 /** The problem of a project; runs by casting, then by what may cover them, then longest first. */
 export function problemOf(given: GivenSet): StatedProblem {
-  const { project, kit, demands, days, buy } = given;
-  const { handling, closure, closurePerMm, distinctSize } = project.objective;
+  const { project, kit, demands, days, buy, mostWidths } = given;
+  const { handling, closure, closurePerMm, distinctSize, filler = 0 } = project.objective;
   const pieces = new Map(kit.pieces.map((piece) => [piece.code, piece]));
   const codes = codesOf(demands, kit);
   const countedBy = measureOf(codes.map((code) => pieces.get(code)));
@@ -57,6 +61,7 @@ export function problemOf(given: GivenSet): StatedProblem {
       closure,
       closurePerMm,
       distinctSize,
+      filler,
     ],
     timesOf(demands, days),
   );
@@ -76,14 +81,17 @@ export function problemOf(given: GivenSet): StatedProblem {
     for (const group of groups) {
       const columns = group.widths.map(({ width, codes: own, pieces: each }) => ({
         width,
-        cost: amounts.whole(handling) * each * pours,
+        cost:
+          (amounts.whole(handling) + (group.table.isStandard(width) ? 0 : amounts.whole(filler))) *
+          each *
+          pours,
         blemish: blemishOf(width, group),
         uses: inDays.usesOf(casting, own),
       }));
       const closures = closureWidths(group).map((width) => ({ width, cost: 2 * pours * closureCost(width) }));
       for (const [length, intervals] of byLength(group.intervals)) {
         runs.push({ offer: offers.length, length, count: intervals.length });
-        runIntervals.push({ casting, group, intervals });
+        runIntervals.push({ casting, group, pours, intervals });
       }
       offers.push({ columns, closures });
     }
@@ -114,6 +122,7 @@ export function problemOf(given: GivenSet): StatedProblem {
     shortage: Math.ceil((100 * dearest) / step) * step,
     constant: constant.handling + constant.closures,
     step,
+    ...(mostWidths !== null && { mostWidths }),
   };
   return {
     problem,
@@ -149,6 +158,20 @@ function codesOf(demands: readonly Demand[], kit: Kit): readonly string[] {
 function measureOf(panels: readonly (Piece | undefined)[]): PanelSet["countedBy"] {
   if (panels.every((panel) => panel !== undefined && panel.price !== null)) return "price";
   return panels.every((panel) => panel !== undefined && panel.mass > 0) ? "mass" : "area";
+}
+
+/** Fillers that a plan places, each counted in every pour. */
+export function fillersIn({ problem, runs }: StatedProblem, plan: Plan): number {
+  let sum = 0;
+  runs.forEach(({ group: { table, widths }, pours }, run) => {
+    const { columns } = problem.offers[problem.runs[run]!.offer]!;
+    for (const { layout, times } of plan[run]!) {
+      layout.counts.forEach((count, column) => {
+        if (!table.isStandard(columns[column]!.width)) sum += count * times * widths[column]!.pieces * pours;
+      });
+    }
+  });
+  return sum;
 }
 
 /** What a panel counts for. */

@@ -15,6 +15,8 @@ export interface ProveTools {
   readonly isStopped: () => boolean;
   readonly bound: Bound;
   readonly steps: number;
+  /** Only plans that cost less than this are wanted, units; absent: less than the plan given. */
+  readonly toBeat?: number;
 }
 
 export interface Proven {
@@ -27,7 +29,7 @@ const MOST_ARCS = 40_000;
 
 /** The better of `plan` and what the search finds. */
 export function prove(problem: SetProblem, plan: Plan, tools: ProveTools): Proven {
-  const cost = costOf(problem, plan).total;
+  const cost = Math.min(costOf(problem, plan).total, tools.toBeat ?? Number.POSITIVE_INFINITY);
   const flow = flowModel(problem, {
     free: problem.offers.map((_, offer) => offer),
     usage: Float64Array.from(problem.standing),

@@ -6,8 +6,9 @@ import { compareLines } from "../bill.ts";
 import type { Casts } from "../castings.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
 import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
-import type { SetAnswer } from "./optimiseSet.ts";
-import { amountOf, mirroredCode, ownedOf, type StatedProblem } from "./problemOf.ts";
+import { amountOf, fillersIn, mirroredCode, ownedOf, type StatedProblem } from "./problemOf.ts";
+import type { SetAnswer } from "./search.ts";
+import { widthsIn } from "./widths.ts";
 
 export interface SetSource {
   readonly project: Project;
@@ -27,6 +28,8 @@ export function describeSet(source: SetSource): PanelSet {
   const pieces = setPieces(source);
   const closures = closureWork(stated, answer) + constant.closures;
   const missing = missingOf(source, cost);
+  const fillers = fillersIn(stated, answer.plan);
+  const charged = amounts.whole(source.project.objective.filler ?? 0) * fillers;
   const paid = paidFor(problem, cost);
   const inUnits = (units: number) => units / amounts.scale;
   return {
@@ -36,13 +39,16 @@ export function describeSet(source: SetSource): PanelSet {
     cost: inUnits(paid.total),
     parts: {
       set: inUnits(paid.set),
-      handling: inUnits(cost.work + problem.constant - closures),
+      handling: inUnits(cost.work + problem.constant - closures - charged),
       closures: inUnits(closures),
       distinctSizes: inUnits(cost.charges),
+      ...(charged > 0 && { fillers: inUnits(charged) }),
       fixed: fixedOf(pieces),
     },
     lowerBound: inUnits(Math.min(answer.bound, paid.total)),
     proof: answer.proof,
+    chosen: { widths: widthsIn(problem, answer.plan).length, fillers },
+    ...(answer.lacks !== undefined && { lacks: answer.lacks }),
     wallByWall: wallByWall.isShort ? null : inUnits(wallByWall.total),
     ...(missing.length > 0 && { missing }),
   };

@@ -73,6 +73,8 @@ export interface SetProblem {
   readonly constant: number;
   /** Every cost is a multiple of this, units. */
   readonly step: number;
+  /** Most distinct widths that a plan may place; absent: any number. */
+  readonly mostWidths?: number;
 }
 
 /** One way to cover a run: how many of each column, and the place of its closure in the offer, −1 for none. */
