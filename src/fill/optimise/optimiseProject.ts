@@ -16,7 +16,7 @@ import { type Demand, demandOf } from "./demand.ts";
 import { allowedIn, limitProblems } from "./limits.ts";
 import { optimiseSet } from "./optimiseSet.ts";
 import { type GivenSet, problemOf, type StatedProblem } from "./problemOf.ts";
-import type { OptimiseTools, SetAnswer } from "./search.ts";
+import type { OptimiseTools, Progress, SetAnswer } from "./search.ts";
 import { describeSet } from "./setDocument.ts";
 import type { LaidOut, Layout, Plan } from "./setProblem.ts";
 
@@ -25,6 +25,15 @@ export interface OptimiseInput extends FillTogether {
   readonly isStopped?: () => boolean;
   /** Simplex steps the solver's search may take. */
   readonly proofSteps?: number;
+  /** Goes on from what another search of the same project has come to. */
+  readonly soFar?: SoFar;
+}
+
+/** What a search has come to, as plain data: kept outside of it, it outlives whoever searched. */
+export interface SoFar {
+  readonly plan: Plan;
+  /** Proven, in units of the problem. */
+  readonly bound: number;
 }
 
 /** How far the work is, in what the set is counted by. */
@@ -32,6 +41,7 @@ export interface SetProgress {
   readonly stage: "bound" | "plan" | "proof";
   readonly best: number;
   readonly bound: number;
+  readonly soFar: SoFar;
 }
 
 /**
@@ -113,21 +123,24 @@ function* driven(
   { problem, wallByWall, amounts }: StatedProblem,
   input: OptimiseInput,
 ): Generator<SetProgress, SetAnswer> {
-  const told = ({ stage, best, bound }: SetProgress): SetProgress => ({
+  const { solver, isStopped, proofSteps, soFar } = input;
+  // Whatever a relaxation of a problem proves holds for the problem as well, so an earlier bound holds here.
+  const known = (bound: number) => Math.max(bound, soFar?.bound ?? 0);
+  const told = ({ stage, best, bound, plan }: Progress): SetProgress => ({
     stage,
     best: best / amounts.scale,
-    bound: bound / amounts.scale,
+    bound: Math.min(best, known(bound)) / amounts.scale,
+    soFar: { plan, bound: known(bound) },
   });
-  const { solver, isStopped, proofSteps } = input;
   const tools: OptimiseTools = {
     solver,
     ...(isStopped !== undefined && { isStopped }),
     ...(proofSteps !== undefined && { proofSteps }),
   };
-  const steps = optimiseSet(problem, wallByWall, tools);
+  const steps = optimiseSet(problem, soFar?.plan ?? wallByWall, tools);
   let step = steps.next();
   for (; step.done !== true; step = steps.next()) yield told(step.value);
-  return step.value;
+  return { ...step.value, bound: known(step.value.bound) };
 }
 
 interface ChosenCover {
