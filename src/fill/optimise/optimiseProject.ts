@@ -4,7 +4,7 @@
 
 import type { Solver } from "../../solver/linear.ts";
 import type { Mm } from "../../units.ts";
-import { castingsOf, pourDays } from "../castings.ts";
+import { type Casting, castingsOf, pourDays } from "../castings.ts";
 import { type FillTogether, fillCasting, fillDocument } from "../fillProject.ts";
 import type { FillDocument } from "../result.ts";
 import type { ChooseCover, FreeInterval } from "../solve.ts";
@@ -30,11 +30,28 @@ export interface SetProgress {
   readonly bound: number;
 }
 
+/** The fill of a project with one set, and what it was chosen by. */
+export interface ChosenSet {
+  readonly fill: FillDocument;
+  readonly castings: readonly Casting[];
+  /** By casting: what its fill asks of the set. */
+  readonly demands: readonly Demand[];
+  /** What was solved; with `buy` false and no plan that does with the pieces there are, the problem that buys what lacks. */
+  readonly stated: StatedProblem;
+  /** The plan that the fill shows, with the status and proof of what was asked. */
+  readonly answer: SetAnswer;
+}
+
 /**
  * Fills a project with one set. Yields its progress; whoever drives it may stop between any two steps. A unit has one fill
  * in all its pours and mirror images. Intervals with pins stay as pinned, zones and bands as they are best by themselves.
  */
 export function* optimiseProject(input: OptimiseInput): Generator<SetProgress, FillDocument> {
+  return (yield* chooseSet(input)).fill;
+}
+
+/** As {@link optimiseProject}, with the plan and the prices that prove its bound. */
+export function* chooseSet(input: OptimiseInput): Generator<SetProgress, ChosenSet> {
   const { project, kit } = input;
   const castings = castingsOf(project);
   const days = pourDays(project, castings);
@@ -52,25 +69,26 @@ export function* optimiseProject(input: OptimiseInput): Generator<SetProgress, F
   const answer = yield* driven(stated, input);
   // What no plan has pieces for is shown as the plan that would buy the least of them.
   const bought = answer.status === "infeasible" ? problemOf({ ...given, buy: true }) : null;
-  const shown = bought === null ? answer : yield* driven(bought, input);
+  const found = bought === null ? answer : yield* driven(bought, input);
   const used = bought ?? stated;
-  const covers = chosenCovers(used, shown.plan);
+  const covers = chosenCovers(used, found.plan);
   const filled = castings.map((casting, k) => {
     const own = covers[k];
     if (own === undefined) return fillCasting(casting, input);
     return fillCasting(casting, input, ({ stretch, cover }) => own.get(placeKey(stretch)) ?? cover);
   });
   const fill = fillDocument(project, castings, filled);
+  const shown: SetAnswer = { ...found, status: answer.status, proof: answer.proof };
   const set = describeSet({
     project,
     kit,
     days,
     stated: used,
     bills: fill.units.map(({ bill }) => bill),
-    answer: { ...shown, status: answer.status, proof: answer.proof },
+    answer: shown,
     wallByWall: costOf(used.problem, used.wallByWall),
   });
-  return { ...fill, set };
+  return { fill: { ...fill, set }, castings, demands, stated: used, answer: shown };
 }
 
 function* driven(
