@@ -3,18 +3,18 @@
 //   fill wall by wall ──▶ what the intervals ask ──▶ the choice ──▶ fill again, each interval as chosen ──▶ document with `set`
 
 import type { Solver } from "../../solver/linear.ts";
-import type { Mm } from "../../units.ts";
-import { type Casting, castingsOf, pourDays } from "../castings.ts";
+import { type Casting, castingsOf, pourDays, poursByDay } from "../castings.ts";
 import { type FillTogether, fillCasting, fillDocument } from "../fillProject.ts";
+import type { FilledUnit } from "../fillWalls.ts";
 import type { FillDocument } from "../result.ts";
-import type { ChooseCover, FreeInterval } from "../solve.ts";
-import type { Stretch } from "../stretches.ts";
-import { costOf } from "./countPlan.ts";
+import type { ChooseCover, Chosen, FreeInterval } from "../solve.ts";
+import { type ChangedInterval, changedIntervals } from "./changed.ts";
+import { describeChanges, type Side } from "./changes.ts";
+import { coverOf, placeKey } from "./chosen.ts";
 import { type Demand, demandOf } from "./demand.ts";
 import { type OptimiseTools, optimiseSet, type SetAnswer } from "./optimiseSet.ts";
 import { problemOf, type StatedProblem } from "./problemOf.ts";
-import { describeSet } from "./setDocument.ts";
-import type { LaidOut, Layout, Plan } from "./setProblem.ts";
+import { describeSet, type PiecesSource, setParts, setPieces } from "./setDocument.ts";
 
 export interface OptimiseInput extends FillTogether {
   readonly solver: Solver;
@@ -55,40 +55,56 @@ export function* chooseSet(input: OptimiseInput): Generator<SetProgress, ChosenS
   const { project, kit } = input;
   const castings = castingsOf(project);
   const days = pourDays(project, castings);
-  const demands: Demand[] = [];
-  for (const casting of castings) {
+  const alone: FilledUnit[] = [];
+  const demands = castings.map((casting) => {
     const free: FreeInterval[] = [];
     const listed: ChooseCover = (interval) => {
       free.push(interval);
       return interval.cover;
     };
-    demands.push(demandOf(fillCasting(casting, input, listed), free, kit));
-  }
+    const filled = fillCasting(casting, input, listed);
+    alone.push(filled);
+    return demandOf(filled, free, kit);
+  });
   const given = { project, kit, demands, days };
   const stated = problemOf({ ...given, buy: project.buy });
-  const answer = yield* driven(stated, input);
+  const asked = yield* driven(stated, input);
   // What no plan has pieces for is shown as the plan that would buy the least of them.
-  const bought = answer.status === "infeasible" ? problemOf({ ...given, buy: true }) : null;
-  const found = bought === null ? answer : yield* driven(bought, input);
+  const bought = asked.status === "infeasible" ? problemOf({ ...given, buy: true }) : null;
+  const found = bought === null ? asked : yield* driven(bought, input);
   const used = bought ?? stated;
-  const covers = chosenCovers(used, found.plan);
-  const filled = castings.map((casting, k) => {
-    const own = covers[k];
-    if (own === undefined) return fillCasting(casting, input);
-    return fillCasting(casting, input, ({ stretch, cover }) => own.get(placeKey(stretch)) ?? cover);
-  });
+  const changed = changedIntervals({ stated: used, plan: found.plan, pours: poursByDay(project) });
+  const covers = changedCovers(used, changed, castings);
+  const filled = castings.map((casting, k) =>
+    fillCasting(casting, input, ({ stretch, cover }) => covers[k]!.get(placeKey(stretch)) ?? cover),
+  );
   const fill = fillDocument(project, castings, filled);
-  const shown: SetAnswer = { ...found, status: answer.status, proof: answer.proof };
-  const set = describeSet({
-    project,
-    kit,
-    days,
-    stated: used,
-    bills: fill.units.map(({ bill }) => bill),
-    answer: shown,
-    wallByWall: costOf(used.problem, used.wallByWall),
-  });
-  return { fill: { ...fill, set }, castings, demands, stated: used, answer: shown };
+  const answer: SetAnswer = { ...found, status: asked.status, proof: asked.proof };
+  const source = { project, kit, days, stated: used };
+  const before = sideOf(source, alone);
+  const after = sideOf(source, filled);
+  const set = describeSet({ ...source, pieces: after.pieces, answer });
+  const beforeParts = setParts(used, used.wallByWall, before.pieces);
+  const changes = describeChanges({ ...source, castings, before, beforeParts, after, changed });
+  return { fill: { ...fill, set: { ...set, changes } }, castings, demands, stated: used, answer };
+}
+
+function sideOf(source: Omit<PiecesSource, "bills">, filled: readonly FilledUnit[]): Side {
+  const bills = filled.map(({ fill }) => fill.bill);
+  return { filled, bills, pieces: setPieces({ ...source, bills }) };
+}
+
+/** By casting: the cover of each interval that is filled otherwise than by itself, by its place. */
+function changedCovers(
+  stated: StatedProblem,
+  changed: readonly ChangedInterval[],
+  castings: readonly Casting[],
+): readonly ReadonlyMap<string, Chosen>[] {
+  const covers = castings.map(() => new Map<string, Chosen>());
+  for (const { casting, run, layout, interval, because } of changed) {
+    covers[casting]!.set(placeKey(interval.stretch), { ...coverOf(stated, run, layout), because });
+  }
+  return covers;
 }
 
 function* driven(
@@ -110,51 +126,4 @@ function* driven(
   let step = steps.next();
   for (; step.done !== true; step = steps.next()) yield told(step.value);
   return step.value;
-}
-
-interface ChosenCover {
-  readonly widths: readonly Mm[];
-  readonly closure: Mm | null;
-}
-
-/** By casting: the cover of each interval, by its place. */
-function chosenCovers(
-  { problem, runs }: StatedProblem,
-  plan: Plan,
-): readonly (ReadonlyMap<string, ChosenCover> | undefined)[] {
-  const covers: Map<string, ChosenCover>[] = [];
-  runs.forEach(({ casting, intervals }, run) => {
-    const own = covers[casting] ?? new Map<string, ChosenCover>();
-    covers[casting] = own;
-    const { columns, closures } = problem.offers[problem.runs[run]!.offer]!;
-    // Equal intervals in the order of their faces, the layouts in an order of their own: neither depends on names.
-    const layouts = [...plan[run]!]
-      .sort(compareLaidOut)
-      .flatMap(({ layout, times }) => Array.from({ length: times }, () => layout));
-    intervals.forEach(({ stretch }, k) => {
-      const { counts, closure } = layouts[k]!;
-      const widths = counts.flatMap((count, column) =>
-        Array.from({ length: count }, () => columns[column]!.width),
-      );
-      own.set(placeKey(stretch), { widths, closure: closure < 0 ? null : closures[closure]!.width });
-    });
-  });
-  return covers;
-}
-
-function placeKey({ face, low }: Stretch): string {
-  return `${face} ${low}`;
-}
-
-function compareLaidOut({ layout: a }: LaidOut, { layout: b }: LaidOut): number {
-  return a.closure - b.closure || countOf(a) - countOf(b) || compareCounts(a, b);
-}
-
-const countOf = ({ counts }: Layout) => counts.reduce((sum, count) => sum + count, 0);
-
-function compareCounts({ counts: a }: Layout, { counts: b }: Layout): number {
-  for (const [column, count] of a.entries()) {
-    if (count !== b[column]) return b[column]! - count;
-  }
-  return 0;
 }
