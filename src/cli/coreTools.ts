@@ -1,10 +1,13 @@
 // The core behind the commands: which module answers what the command line asks for.
 
 import { fillProject } from "../fill/fillProject.ts";
-import { optimiseProject } from "../fill/optimise/optimiseProject.ts";
+import { findNudges } from "../fill/nudge/findNudges.ts";
+import { chooseSet, type OptimiseInput, optimiseProject } from "../fill/optimise/optimiseProject.ts";
 import { loadUnion } from "../geom/union.ts";
 import { formatIssue } from "../json/issue.ts";
+import type { Kit } from "../kit/kit.ts";
 import { resolveKit } from "../kit/resolve.ts";
+import type { Project } from "../plan/project.ts";
 import { readProject } from "../plan/read.ts";
 import { sheetSets } from "../sheet/sheetSet.ts";
 import { projectTables } from "../sheet/tables.ts";
@@ -29,19 +32,12 @@ export const coreTools: FillTools = {
     return fillProject(project, kit, await loadUnion());
   },
   async optimise(project, kit, seconds) {
-    const [union, solver] = await Promise.all([loadUnion(), loadHighs()]);
-    const end = seconds === null ? null : performance.now() + 1000 * seconds;
-    const work = optimiseProject({
-      project,
-      kit,
-      union,
-      solver,
-      // Whoever names a time wants the proof, however many steps it takes.
-      ...(end !== null && { isStopped: () => performance.now() > end, proofSteps: Number.POSITIVE_INFINITY }),
-    });
-    let step = work.next();
-    while (step.done !== true) step = work.next();
-    return step.value;
+    return driven(optimiseProject(await optimiseInput(project, kit, seconds)));
+  },
+  async optimiseWithNudges(project, kit, seconds) {
+    const input = await optimiseInput(project, kit, seconds);
+    const chosen = driven(chooseSet(input));
+    return { fill: chosen.fill, nudges: driven(findNudges({ ...input, chosen })) };
   },
   fonts: fontFiles,
   tables: projectTables,
@@ -49,3 +45,22 @@ export const coreTools: FillTools = {
     return sheetSets({ ...made, union: await loadUnion() }, fields);
   },
 };
+
+async function optimiseInput(project: Project, kit: Kit, seconds: number | null): Promise<OptimiseInput> {
+  const [union, solver] = await Promise.all([loadUnion(), loadHighs()]);
+  const end = seconds === null ? null : performance.now() + 1000 * seconds;
+  return {
+    project,
+    kit,
+    union,
+    solver,
+    // Whoever names a time wants the proof, however many steps it takes.
+    ...(end !== null && { isStopped: () => performance.now() > end, proofSteps: Number.POSITIVE_INFINITY }),
+  };
+}
+
+function driven<T>(work: Generator<unknown, T>): T {
+  let step = work.next();
+  while (step.done !== true) step = work.next();
+  return step.value;
+}

@@ -1,5 +1,6 @@
 // What the commands need of the core, as a record of functions, so that a command can be tried without it.
 
+import type { NudgeList } from "../fill/nudge/nudgeList.ts";
 import type { FillDocument } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project } from "../plan/project.ts";
@@ -22,6 +23,12 @@ export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
   /** @param seconds - when to stop; null: when the work allowed is done */
   readonly optimise: (project: Project, kit: Kit, seconds: number | null) => Promise<FillDocument>;
+  /** The same, and the moves of walls that would make the set cheaper; `seconds` ends both. */
+  readonly optimiseWithNudges: (
+    project: Project,
+    kit: Kit,
+    seconds: number | null,
+  ) => Promise<{ readonly fill: FillDocument; readonly nudges: NudgeList }>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
   /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */

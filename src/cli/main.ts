@@ -64,7 +64,8 @@ function runCommand(
       return runCheck({ project, json }, io, tools);
     case "optimise": {
       const limit = options.get("time-limit");
-      return runOptimise({ project, json, seconds: limit === undefined ? null : Number(limit) }, io, tools);
+      const seconds = limit === undefined ? null : Number(limit);
+      return runOptimise({ project, json, nudges: options.get("nudges") ?? null, seconds }, io, tools);
     }
     case "sheets": {
       const format = FORMATS.find((some) => some === options.get("format")) ?? "pdf";

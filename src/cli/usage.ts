@@ -97,6 +97,12 @@ const OPTIMISE: CommandUsage = {
   options: [
     { name: "json", value: "FILE", meaning: "write the fill and its set here instead of to standard output" },
     {
+      name: "nudges",
+      value: "FILE",
+      meaning:
+        "also look for moves of walls by up to 25 mm that make the set cheaper, and write them here, as JSON",
+    },
+    {
       name: "time-limit",
       value: "SECONDS",
       meaning:

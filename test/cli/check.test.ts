@@ -15,6 +15,7 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     readKit: () => ({ status: "ok", value: demoKit, warnings: [] }),
     fill: () => Promise.resolve(fill),
     optimise: () => Promise.resolve(fill),
+    optimiseWithNudges: () => Promise.reject(new Error("not asked for")),
     sheets: () => Promise.resolve([]),
     tables: () => [],
     fonts: () => Promise.reject(new Error("no font is asked for")),

@@ -15,6 +15,7 @@ import { type Demand, demandOf } from "./demand.ts";
 import { type OptimiseTools, optimiseSet, type SetAnswer } from "./optimiseSet.ts";
 import { problemOf, type StatedProblem } from "./problemOf.ts";
 import { describeSet, type PiecesSource, setParts, setPieces } from "./setDocument.ts";
+import type { Plan } from "./setProblem.ts";
 
 export interface OptimiseInput extends FillTogether {
   readonly solver: Solver;
@@ -34,6 +35,8 @@ export interface SetProgress {
 export interface ChosenSet {
   readonly fill: FillDocument;
   readonly castings: readonly Casting[];
+  /** By casting. */
+  readonly filled: readonly FilledUnit[];
   /** By casting: what its fill asks of the set. */
   readonly demands: readonly Demand[];
   /** What was solved; with `buy` false and no plan that does with the pieces there are, the problem that buys what lacks. */
@@ -73,11 +76,7 @@ export function* chooseSet(input: OptimiseInput): Generator<SetProgress, ChosenS
   const bought = asked.status === "infeasible" ? problemOf({ ...given, buy: true }) : null;
   const found = bought === null ? asked : yield* driven(bought, input);
   const used = bought ?? stated;
-  const changed = changedIntervals({ stated: used, plan: found.plan, pours: poursByDay(project) });
-  const covers = changedCovers(used, changed, castings);
-  const filled = castings.map((casting, k) =>
-    fillCasting(casting, input, ({ stretch, cover }) => covers[k]!.get(placeKey(stretch)) ?? cover),
-  );
+  const { changed, filled } = fillAsChosen(input, castings, used, found.plan);
   const fill = fillDocument(project, castings, filled);
   const answer: SetAnswer = { ...found, status: asked.status, proof: asked.proof };
   const source = { project, kit, days, stated: used };
@@ -86,7 +85,22 @@ export function* chooseSet(input: OptimiseInput): Generator<SetProgress, ChosenS
   const set = describeSet({ ...source, pieces: after.pieces, answer });
   const beforeParts = setParts(used, used.wallByWall, before.pieces);
   const changes = describeChanges({ ...source, castings, before, beforeParts, after, changed });
-  return { fill: { ...fill, set: { ...set, changes } }, castings, demands, stated: used, answer };
+  return { fill: { ...fill, set: { ...set, changes } }, castings, filled, demands, stated: used, answer };
+}
+
+/** The fill of all castings with the covers of a plan, and which of these are not the best for an interval alone. */
+export function fillAsChosen(
+  input: FillTogether,
+  castings: readonly Casting[],
+  stated: StatedProblem,
+  plan: Plan,
+): { readonly changed: readonly ChangedInterval[]; readonly filled: readonly FilledUnit[] } {
+  const changed = changedIntervals({ stated, plan, pours: poursByDay(input.project) });
+  const covers = changedCovers(stated, changed, castings);
+  const filled = castings.map((casting, k) =>
+    fillCasting(casting, input, ({ stretch, cover }) => covers[k]!.get(placeKey(stretch)) ?? cover),
+  );
+  return { changed, filled };
 }
 
 function sideOf(source: Omit<PiecesSource, "bills">, filled: readonly FilledUnit[]): Side {

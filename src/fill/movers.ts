@@ -4,14 +4,14 @@
 //   opening       slides along its wall
 //   free end      is drawn out or in
 
-import type { FilledWith } from "../../fill/choices.ts";
-import { placeOf } from "../../fill/lines.ts";
-import type { FaceJoint, JointCause, SeenStretch } from "../../fill/stretchPieces.ts";
-import { unitToDocument } from "../../plan/documentProject.ts";
-import type { Edit } from "../../plan/edit.ts";
-import { shifted, straightChain } from "../../plan/editAxis.ts";
-import type { Position, Unit } from "../../plan/project.ts";
-import type { Mm } from "../../units.ts";
+import { unitToDocument } from "../plan/documentProject.ts";
+import type { Edit } from "../plan/edit.ts";
+import { shifted, straightChain } from "../plan/editAxis.ts";
+import type { Position, Unit } from "../plan/project.ts";
+import type { Mm } from "../units.ts";
+import type { FilledWith } from "./choices.ts";
+import { placeOf } from "./lines.ts";
+import type { FaceJoint, JointCause, SeenStretch } from "./stretchPieces.ts";
 
 export type Mover =
   | { readonly kind: "wall"; readonly wall: string }
@@ -27,7 +27,10 @@ export interface Movable {
 }
 
 /** What forces the two joints of a stretch, each mover once, those of the lower place first. */
-export function moversOf(seen: SeenStretch, { filled, unit }: FilledWith): readonly Movable[] {
+export function moversOf(
+  seen: SeenStretch,
+  { filled, unit }: Pick<FilledWith, "filled" | "unit">,
+): readonly Movable[] {
   const { settled } = filled.drafts[seen.stretch.face]!;
   const [low, high] = settled.isReversed ? [seen.right, seen.left] : [seen.left, seen.right];
   const at = (joint: FaceJoint, lengthens: 1 | -1) =>

@@ -1,0 +1,45 @@
+// The set of a project after a move, solved again from the plan before it: equal runs keep their layouts, others begin as
+// they are best by themselves.
+
+import { type OptimiseTools, optimiseSet, type SetAnswer } from "../optimise/optimiseSet.ts";
+import type { StatedProblem } from "../optimise/problemOf.ts";
+import type { LaidOut, Layout, Plan } from "../optimise/setProblem.ts";
+
+/** Solves the problem after the move; the answer is never dearer than its own start. */
+export function resolveFrom(
+  before: StatedProblem,
+  plan: Plan,
+  after: StatedProblem,
+  tools: OptimiseTools,
+): SetAnswer {
+  const steps = optimiseSet(after.problem, startFrom(before, plan, after), tools);
+  let step = steps.next();
+  while (step.done !== true) step = steps.next();
+  return step.value;
+}
+
+/** The layouts of the plan before where a run of the same length and offer stands, else wall by wall. */
+export function startFrom(before: StatedProblem, plan: Plan, after: StatedProblem): Plan {
+  const known = new Map<string, Layout[]>();
+  before.runs.forEach((_, run) => {
+    const layouts = plan[run]!.flatMap(({ layout, times }) => new Array<Layout>(times).fill(layout));
+    known.set(runKey(before, run), layouts);
+  });
+  return after.runs.map((_, run): readonly LaidOut[] => {
+    const { count } = after.problem.runs[run]!;
+    const kept = (known.get(runKey(after, run)) ?? [])
+      .slice(0, count)
+      .map((layout) => ({ layout, times: 1 }));
+    const rest = count - kept.length;
+    if (rest === 0) return kept;
+    const own = kept.at(-1)?.layout ?? after.wallByWall[run]![0]!.layout;
+    return [...kept, { layout: own, times: rest }];
+  });
+}
+
+// A casting, the widths on offer with what they are made of, and a length.
+function runKey({ problem, runs }: StatedProblem, run: number): string {
+  const { casting, group } = runs[run]!;
+  const widths = group.widths.map(({ width, codes }) => `${width}:${[...codes.keys()].join("+")}`);
+  return `${casting} ${problem.runs[run]!.length} ${widths.join(" ")}`;
+}
