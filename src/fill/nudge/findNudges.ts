@@ -18,7 +18,7 @@ import { type Candidate, candidatesOf, flushShifts, followsOf, movedUnit } from 
 import { roomChanges } from "./clearSizes.ts";
 import { describeNudge, type NudgeCounts, type NudgeList, type SchemeNudge } from "./nudgeList.ts";
 import { type Refilled, refill } from "./refill.ts";
-import { resolveFrom } from "./resolve.ts";
+import { resolveFrom, resolveQuickly, startFrom } from "./resolve.ts";
 import { createScreen, GREATEST_MOVE, type Prospect } from "./screen.ts";
 
 export interface NudgeInput extends Omit<OptimiseInput, "proofSteps"> {
@@ -29,7 +29,7 @@ export interface NudgeInput extends Omit<OptimiseInput, "proofSteps"> {
 }
 
 export interface NudgeProgress {
-  readonly stage: "screen" | "price";
+  readonly stage: "screen" | "price" | "prove";
   readonly done: number;
   readonly of: number;
   /** The greatest saving so far, in what the set is counted by. */
@@ -38,9 +38,10 @@ export interface NudgeProgress {
 
 /** Solved again at most, and listed at most. */
 const MOST_PRICED = 60;
-const MOST_LISTED = 20;
-/** Simplex steps for the search over all layouts, after each move. */
-const PROOF_STEPS = 6000;
+const MOST_LISTED = 12;
+/** Simplex steps for the search over all layouts: for all listed together, and for one of them at most. */
+const PROOF_STEPS = 12_000;
+const PROOF_STEPS_ONE = 2000;
 
 /** The moves that save, most first, one for each wall. Yields after every wall looked at and every move solved. */
 export function* findNudges(input: NudgeInput): Generator<NudgeProgress, NudgeList> {
@@ -66,10 +67,8 @@ export function* findNudges(input: NudgeInput): Generator<NudgeProgress, NudgeLi
   const base = refilledUnits(input);
   const screened = yield* screen(input, base, isStopped);
   const priced = yield* price(input, base, screened.prospects, isStopped);
-  const nudges = priced.found
-    .sort((a, b) => b.saving - a.saving || Math.abs(a.prospect.shift) - Math.abs(b.prospect.shift))
-    .slice(0, MOST_LISTED)
-    .flatMap((each) => told(each, input, base));
+  const listed = yield* prove(input, priced.found.sort(mostFirst).slice(0, MOST_LISTED), isStopped);
+  const nudges = listed.flatMap((each) => told(each, input, base));
   const found = { walls: screened.walls, priced: priced.count, left: priced.left, nudges };
   if (isStopped()) return list("stopped", found);
   return list(priced.left > 0 ? "limit" : "done", found);
@@ -102,9 +101,9 @@ function refilledUnits(input: NudgeInput): Base {
 
 function* screen(input: NudgeInput, base: Base, isStopped: () => boolean) {
   const { chosen } = input;
-  const { total } = costOf(chosen.stated.problem, chosen.answer.plan);
-  const { step } = chosen.stated.problem;
-  const look = createScreen(restated(input, base), chosen.answer.prices, total);
+  const { plan, prices, bound: least } = chosen.answer;
+  const { total: cost } = costOf(chosen.stated.problem, plan);
+  const look = createScreen(restated(input, base), prices, { cost, least });
   const candidates = [...base.values()].flatMap((own) => candidatesOf(own[0]!.casting.unit, own[0]!.filled));
   const prospects: Prospect[] = [];
   for (const [k, candidate] of candidates.entries()) {
@@ -114,7 +113,7 @@ function* screen(input: NudgeInput, base: Base, isStopped: () => boolean) {
     for (const shift of flush) {
       const moved = made({ candidate, shift }, input, before);
       const most = moved === null ? 0 : look.mostOf(moved.stated);
-      if (most >= step) prospects.push({ candidate, shift, most });
+      if (most > 0) prospects.push({ candidate, shift, most });
     }
     const follows = followsOf(candidate, before, input);
     if (follows !== null) {
@@ -231,15 +230,44 @@ function tried(
   const move = made(prospect, input, base.get(prospect.candidate.unit)!);
   if (move === null) return null;
   const { stated } = move;
-  const answer = resolveFrom(chosen.stated, chosen.answer.plan, stated, {
-    solver,
-    isStopped,
-    proofSteps: PROOF_STEPS,
-  });
+  const start = startFrom(chosen.stated, chosen.answer.plan, stated);
+  const answer = resolveQuickly(stated, start, { solver, isStopped });
+  return withAnswer({ ...move, prospect }, answer, chosen);
+}
+
+function withAnswer(
+  move: MadeMove & Pick<PricedMove, "prospect">,
+  answer: SetAnswer,
+  chosen: ChosenSet,
+): PricedMove | null {
+  const { stated } = move;
   const after = costOf(stated.problem, answer.plan);
   if (after.isShort) return null;
   const now = costOf(chosen.stated.problem, chosen.answer.plan).total / chosen.stated.amounts.scale;
-  return { ...move, prospect, answer, saving: roundTo(now - after.total / stated.amounts.scale, 6) };
+  return { ...move, answer, saving: roundTo(now - after.total / stated.amounts.scale, 6) };
+}
+
+/** Those to be listed, solved to the end and proven to save; most first. */
+function* prove(input: NudgeInput, found: readonly PricedMove[], isStopped: () => boolean) {
+  const { chosen, solver } = input;
+  const least = chosen.answer.bound / chosen.stated.amounts.scale;
+  const proofSteps = Math.min(PROOF_STEPS_ONE, Math.floor(PROOF_STEPS / Math.max(1, found.length)));
+  const proven: PricedMove[] = [];
+  for (const [k, move] of found.entries()) {
+    const { stated, answer } = move;
+    const isOpen = answer.status !== "optimal" && !isStopped();
+    const better = isOpen ? resolveFrom(stated, answer.plan, { solver, isStopped, proofSteps }) : answer;
+    const known = withAnswer(move, better, chosen) ?? move;
+    if (roundTo(least - known.answer.cost / stated.amounts.scale, 6) > 0) proven.push(known);
+    const best = Math.max(0, ...proven.map(({ saving }) => saving));
+    const progress: NudgeProgress = { stage: "prove", done: k + 1, of: found.length, best };
+    yield progress;
+  }
+  return proven.sort(mostFirst);
+}
+
+function mostFirst(a: PricedMove, b: PricedMove): number {
+  return b.saving - a.saving || Math.abs(a.prospect.shift) - Math.abs(b.prospect.shift);
 }
 
 /** The move as it is listed, its whole project filled; none where soffits or fixed pieces make it no gain. */

@@ -5,17 +5,26 @@ import { type OptimiseTools, optimiseSet, type SetAnswer } from "../optimise/opt
 import type { StatedProblem } from "../optimise/problemOf.ts";
 import type { LaidOut, Layout, Plan } from "../optimise/setProblem.ts";
 
-/** Solves the problem after the move; the answer is never dearer than its own start. */
-export function resolveFrom(
-  before: StatedProblem,
-  plan: Plan,
-  after: StatedProblem,
-  tools: OptimiseTools,
-): SetAnswer {
-  const steps = optimiseSet(after.problem, startFrom(before, plan, after), tools);
+/** Solves the set anew from a plan; the answer is never dearer than that. */
+export function resolveFrom({ problem }: StatedProblem, start: Plan, tools: OptimiseTools): SetAnswer {
+  const steps = optimiseSet(problem, start, tools);
   let step = steps.next();
   while (step.done !== true) step = steps.next();
   return step.value;
+}
+
+/** Programs the solver may be asked, the bound's among them, before a quick answer is as good as it gets. */
+const QUICK_CALLS = 14;
+
+/** The same within a few programs of the solver, without the search over all layouts: what a move is worth at least. */
+export function resolveQuickly(stated: StatedProblem, start: Plan, tools: OptimiseTools): SetAnswer {
+  let calls = 0;
+  const solver: OptimiseTools["solver"] = (model, options) => {
+    calls += 1;
+    return tools.solver(model, options);
+  };
+  const isStopped = () => calls >= QUICK_CALLS || tools.isStopped?.() === true;
+  return resolveFrom(stated, start, { solver, isStopped, proofSteps: 1 });
 }
 
 /** The layouts of the plan before where a run of the same length and offer stands, else wall by wall. */

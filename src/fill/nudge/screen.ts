@@ -24,12 +24,22 @@ export interface Prospect {
 export interface Screen {
   /** What each shift of a candidate could save, those that cannot left out. */
   readonly prospects: (candidate: Candidate, follows: readonly Follow[]) => readonly Prospect[];
-  /** What a project with a move made could save, units; the cost where its panels are of other codes. */
+  /** The same of a project with the move made, units; 0 for no prospect, the cost where its panels are of other codes. */
   readonly mostOf: (after: StatedProblem) => number;
 }
 
-/** @param cost - of the plan, units */
-export function createScreen(stated: StatedProblem, prices: DayPrices, cost: number): Screen {
+/**
+ * Only what makes the bound itself less is a prospect: a plan after the move that is cheaper than the plan before and not than
+ * its bound could as well have been luck.
+ *
+ * @param cost - of the plan, units
+ * @param least - no plan costs less, units
+ */
+export function createScreen(
+  stated: StatedProblem,
+  prices: DayPrices,
+  { cost, least }: { readonly cost: number; readonly least: number },
+): Screen {
   const { problem } = stated;
   const bound: Bound = boundOf(problem, prices);
   const longest = longestOf(problem);
@@ -55,15 +65,16 @@ export function createScreen(stated: StatedProblem, prices: DayPrices, cost: num
           const length = lengthOf(interval);
           fine += priceOf(offer, length + growth * shift) - priceOf(offer, length);
         }
-        const least = Math.ceil(fine / (problem.step * FINE)) * problem.step;
-        if (cost - least >= problem.step) found.push({ candidate, shift, most: cost - least });
+        const after = Math.ceil(fine / (problem.step * FINE)) * problem.step;
+        if (least - after >= problem.step) found.push({ candidate, shift, most: cost - after });
       }
       return found;
     },
     mostOf(after) {
       const isAlike =
         after.codes.join(" ") === stated.codes.join(" ") && after.amounts.scale === stated.amounts.scale;
-      return isAlike ? cost - boundOf(after.problem, prices).value : cost;
+      const bound = isAlike ? boundOf(after.problem, prices).value : 0;
+      return bound < least ? cost - bound : 0;
     },
   };
 }
