@@ -39,6 +39,7 @@ export interface SchemeNudge {
   readonly cost: number;
   readonly lowerBound: number;
   readonly status: SetAnswer["status"];
+  readonly proof: SetAnswer["proof"];
   /** Full-height columns over all pours of the scheme. */
   readonly closures: BeforeAfter;
   readonly fillers: BeforeAfter;
@@ -103,6 +104,7 @@ export function describeNudge(told: ToldMove): SchemeNudge {
     cost,
     lowerBound: Math.min(answer.bound, answer.cost) / stated.amounts.scale,
     status: answer.status,
+    proof: answer.proof,
     closures: pair("closures"),
     fillers: pair("fillers"),
     fixed: told.fixed,
@@ -151,6 +153,7 @@ function nudgeEntry(nudge: SchemeNudge) {
     cost: amount(nudge.cost),
     lowerBound: amount(nudge.lowerBound),
     status: nudge.status,
+    proof: nudge.proof,
     closures: pairOf(nudge.closures, count),
     fillers: pairOf(nudge.fillers, count),
     fixed: pairOf(nudge.fixed, amount),

@@ -150,7 +150,7 @@ describe.each(NAMES)("%s", (name) => {
   });
 });
 
-describe.each(["tiny-01", "tiny-04", "tiny-06"])("what each change of %s is worth", (name) => {
+describe.each(["tiny-01", "tiny-04", "tiny-06"] as const)("what each change of %s is worth", (name) => {
   const { project, kit, before, after, changes } = TOLD.get(name)!;
   const price = new Map(kit.pieces.map((piece) => [piece.code, piece.price ?? 0]));
   const { handling, closure, closurePerMm } = project.objective;
@@ -221,8 +221,6 @@ describe("the causes of a unit", () => {
     },
   ])("of the one room: $why", ({ says }) => {
     const { before } = told(sampleProject("one-room"));
-    expect(before.units[0]!.causes.map(({ message }) => message)).toContainEqual(
-      expect.stringMatching(says),
-    );
+    expect(before.units[0]!.causes.map(({ message }) => message)).toContainEqual(expect.stringMatching(says));
   });
 });
