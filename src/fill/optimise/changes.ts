@@ -194,7 +194,7 @@ function causeMessage(
   isDearer: boolean,
   { intervals, fillers }: Pick<Gathered, "intervals" | "fillers">,
 ): string {
-  const stand = `${counted(fillers, "filler")} in ${counted(intervals, "interval")}`;
+  const stand = `${fillers} fillers in ${counted(intervals, "interval")}`;
   if (spared.length > 0)
     return `${stand} spare the set ${spared.join(", ")}: filled by themselves, these would take more of them on the day that needs most.`;
   return isDearer
