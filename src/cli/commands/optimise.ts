@@ -2,6 +2,7 @@
 
 import { writeNudges } from "../../fill/nudge/nudgeList.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
+import { changesSummary } from "../changesSummary.ts";
 import type { FillTools } from "../fillTools.ts";
 import { type ExitCode, readInputs, stop, warningList } from "../inputs.ts";
 import type { Io } from "../io.ts";
@@ -44,7 +45,11 @@ export async function runOptimise(
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
   const said = list === "-" ? await io.out(beside) : written;
   if (said.status === "failed") return stop(io, `Cannot write ${said.path}: ${said.reason}.\n`);
-  const told = setSummary(fill, kit.currency) + nudgeSummary(nudges, kit.currency);
+  const told = [
+    setSummary(fill, kit.currency),
+    changesSummary(fill),
+    nudgeSummary(nudges, kit.currency),
+  ].join("");
   await io.err(warningList(warnings) + fillSummary(fill) + told);
   return errorCount(fill) > 0 || fill.set?.status === "infeasible" ? 1 : 0;
 }

@@ -10,7 +10,7 @@ import { bodySpan, straightChain, wallLine } from "../../plan/editAxis.ts";
 import type { Position, Project, Unit, Wall } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
 import type { FilledUnit } from "../fillWalls.ts";
-import { type Movable, moversOf } from "../movers.ts";
+import { type Movable, moversOf, nameOf } from "../movers.ts";
 import type { FreeInterval } from "../solve.ts";
 import { stretchesSeen } from "../stretchPieces.ts";
 import { isSameKeys } from "./keyed.ts";
@@ -42,7 +42,7 @@ export function candidatesOf(unit: Unit, filled: FilledUnit): readonly Candidate
       if (opposite === null || opposite < face) continue;
       for (const { mover, editOf } of moversOf(seen, { filled, unit })) {
         if (mover.kind === "opening") continue;
-        const key = `${mover.kind} ${settled.direction.join(" ")} ${mover.wall}`;
+        const key = `${settled.direction.join(" ")} ${nameOf(mover)}`;
         if (found.has(key)) continue;
         found.set(key, { unit: unit.id, mover, direction: settled.direction, editOf });
       }

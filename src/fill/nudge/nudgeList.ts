@@ -2,7 +2,7 @@
 // counted by.
 
 import { unitToDocument } from "../../plan/documentProject.ts";
-import { straightChain } from "../../plan/editAxis.ts";
+import { straightChain, type WallEnd } from "../../plan/editAxis.ts";
 import type { Position, Unit } from "../../plan/project.ts";
 import { type Mm, roundTo } from "../../units.ts";
 import type { SetAnswer } from "../optimise/optimiseSet.ts";
@@ -27,6 +27,8 @@ export interface SchemeNudge {
   /** "wall": across its line, with all that carries it straight on. "free-end": drawn out or in. */
   readonly kind: "wall" | "free-end";
   readonly walls: readonly string[];
+  /** Which end of it, for a free end; else null. */
+  readonly end: WallEnd | null;
   /** Where the plan shows it going, unmirrored: right is x, up is y. */
   readonly way: "left" | "right" | "up" | "down";
   /** Whole mm, greater than 0. */
@@ -96,6 +98,7 @@ export function describeNudge(told: ToldMove): SchemeNudge {
     pours: told.pours,
     kind: mover.kind,
     walls: mover.kind === "wall" ? chain : [mover.wall],
+    end: mover.kind === "wall" ? null : mover.end,
     way: wayOf(direction, shift),
     by: Math.abs(shift),
     move: [roundTo(direction[0] * shift, 3), roundTo(direction[1] * shift, 3)],
@@ -145,6 +148,7 @@ function nudgeEntry(nudge: SchemeNudge) {
     pours: nudge.pours,
     kind: nudge.kind,
     walls: nudge.walls,
+    end: nudge.end,
     way: nudge.way,
     by: length(nudge.by),
     move: position(nudge.move),

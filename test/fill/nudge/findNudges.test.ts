@@ -29,11 +29,14 @@ const kit: Kit = {
 };
 const bare = { openings: [], slabs: [], slabOpenings: [], services: [], controlLines: [], pinned: [] };
 
-function chosenOf(project: Project): ChosenSet {
-  const work = chooseSet({ project, kit, union, solver });
+function finished<T>(work: Generator<unknown, T>): T {
   let step = work.next();
   while (step.done !== true) step = work.next();
   return step.value;
+}
+
+function chosenOf(project: Project): ChosenSet {
+  return finished(chooseSet({ project, kit, union, solver }));
 }
 
 interface Listed {
@@ -120,13 +123,14 @@ function scheme(units: readonly Unit[], pours: readonly Pour[]): Project {
 }
 
 /** The edit a person would make, from what the list says and nothing else. */
-function editOf({ unit, kind, walls, move: [dx, dy] }: SchemeNudge, project: Project): Edit {
+function editOf({ unit, kind, walls, end, move: [dx, dy] }: SchemeNudge, project: Project): Edit {
   if (kind === "wall") {
     const items = walls.map((id) => ({ bucket: "walls" as const, id }));
     return { kind: "move", unit, items, dx, dy, stretch: true };
   }
   const wall = project.units.find(({ id }) => id === unit)!.walls.find(({ id }) => id === walls[0])!;
-  return { kind: "move-joint", unit, at: wall.to, to: [wall.to[0] + dx, wall.to[1] + dy] };
+  const at = wall[end!];
+  return { kind: "move-joint", unit, at, to: [at[0] + dx, at[1] + dy] };
 }
 
 function edited(project: Project, edit: Edit): Project | null {
@@ -187,7 +191,7 @@ describe("a wall drawn 10 mm off, poured and mirrored", () => {
     expect(text).toBe(`${JSON.stringify(file, null, 2)}\n`);
     expect(file).toMatchObject({ format: "panelwright-nudges", version: 1, status: "done", greatest: 25 });
     expect(Object.keys(file.nudges[0])).toEqual(
-      "unit pours kind walls way by move saving proven cost lowerBound status proof closures fillers fixed rooms".split(
+      "unit pours kind walls end way by move saving proven cost lowerBound status proof closures fillers fixed rooms".split(
         " ",
       ),
     );
@@ -260,6 +264,18 @@ describe("what a listed move saves", () => {
 });
 
 describe("a step taken away", () => {
+  it("is found where a wall stood flush before", () => {
+    const sample = sampleProject("two-bedroom");
+    const items = [{ bucket: "walls" as const, id: "w4" }];
+    const off = edited(sample, { kind: "move", unit: "H", items, dx: 10, dy: 0, stretch: true })!;
+    const given = { kit: demoKit, union, solver };
+    const chosen = finished(chooseSet({ ...given, project: off }));
+    const list = finished(findNudges({ ...given, project: off, chosen }));
+    expect(list.nudges[0]).toMatchObject({ unit: "H", walls: ["w4"], way: "left", by: 10 });
+    const back = finished(chooseSet({ ...given, project: sample }));
+    expect(list.nudges[0]!.saving).toBeCloseTo(chosen.fill.set!.cost - back.fill.set!.cost, 6);
+  });
+
   // Two walls of one line, the east one 12 mm aside: no panel stands behind so small a step.
   const unit = twoRooms("A", 3150, 0);
   const walls = unit.walls.flatMap((wall) =>
@@ -296,10 +312,8 @@ describe("no list", () => {
 
   it("where it is stopped at once, and says so", () => {
     const chosen = chosenOf(project);
-    const work = findNudges({ project, kit, union, solver, chosen, isStopped: () => true });
-    let step = work.next();
-    while (step.done !== true) step = work.next();
-    expect(step.value).toMatchObject({ status: "stopped", nudges: [] });
+    const list = finished(findNudges({ project, kit, union, solver, chosen, isStopped: () => true }));
+    expect(list).toMatchObject({ status: "stopped", nudges: [] });
   });
 
   it("longer than the work allowed: what is left is said", () => {
