@@ -1,7 +1,7 @@
 // Which walls of a unit can be moved, and how the lengths of its free intervals follow the move.
 //
-// One move of a millimetre, tried out, tells by how much each interval grows: 1, 0 or −1 for each millimetre. From there on
-// a move of any size is looked up, not filled.
+// What forces a joint says which intervals its move makes longer; where that is promising, one move of a millimetre, tried
+// out, says it exactly. From there on a move of any size is looked up, not filled.
 
 import { find, type PlanDraft } from "../../plan/document.ts";
 import { documentToUnit, projectToDocument, unitToDocument } from "../../plan/documentProject.ts";
@@ -9,8 +9,8 @@ import { applyEdit, type Edit } from "../../plan/edit.ts";
 import { bodySpan, straightChain, wallLine } from "../../plan/editAxis.ts";
 import type { Position, Project, Unit, Wall } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
-import type { FilledUnit } from "../fillWalls.ts";
 import { type Movable, moversOf, nameOf } from "../movers.ts";
+import { placeKey } from "../optimise/chosen.ts";
 import type { FreeInterval } from "../solve.ts";
 import { stretchesSeen } from "../stretchPieces.ts";
 import { isSameKeys } from "./keyed.ts";
@@ -25,6 +25,8 @@ export interface Candidate {
   /** The way of a positive shift, unit vector. */
   readonly direction: Position;
   readonly editOf: (shift: Mm) => Edit;
+  /** How the intervals follow it by what forces their joints. */
+  readonly guess: readonly Follow[];
 }
 
 /** By how much an interval grows for each millimetre of the move. */
@@ -34,20 +36,25 @@ export interface Follow {
 }
 
 /** The walls and free ends whose move changes the length of a free interval, in the order of the faces, each once. */
-export function candidatesOf(unit: Unit, filled: FilledUnit): readonly Candidate[] {
-  const found = new Map<string, Candidate>();
-  filled.drafts.forEach(({ settled }, face) => {
-    for (const seen of stretchesSeen(filled, face)) {
-      const { opposite } = seen.stretch;
-      if (opposite === null || opposite < face) continue;
-      for (const { mover, editOf } of moversOf(seen, { filled, unit })) {
-        if (mover.kind === "opening") continue;
-        const key = `${settled.direction.join(" ")} ${nameOf(mover)}`;
-        if (found.has(key)) continue;
-        found.set(key, { unit: unit.id, mover, direction: settled.direction, editOf });
+export function candidatesOf(castings: readonly Refilled[]): readonly Candidate[] {
+  const found = new Map<string, Candidate & { readonly guess: Follow[] }>();
+  for (const { casting, filled, intervals } of castings) {
+    const { unit } = casting;
+    const free = new Map([...intervals.values()].map((each) => [placeKey(each.stretch), each]));
+    filled.drafts.forEach(({ settled: { direction } }, face) => {
+      for (const seen of stretchesSeen(filled, face)) {
+        const interval = free.get(placeKey(seen.stretch));
+        if (interval === undefined) continue;
+        for (const { mover, lengthens, editOf } of moversOf(seen, { filled, unit })) {
+          if (mover.kind === "opening") continue;
+          const key = `${direction.join(" ")} ${nameOf(mover)}`;
+          const own = found.get(key) ?? { unit: unit.id, mover, direction, editOf, guess: [] };
+          found.set(key, own);
+          own.guess.push({ interval, growth: lengthens });
+        }
       }
-    }
-  });
+    });
+  }
   return [...found.values()];
 }
 

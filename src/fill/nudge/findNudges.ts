@@ -37,7 +37,7 @@ export interface NudgeProgress {
 }
 
 /** Solved again at most, and listed at most. */
-const MOST_PRICED = 60;
+const MOST_PRICED = 24;
 const MOST_LISTED = 12;
 /** Simplex steps for the search over all layouts: for all listed together, and for one of them at most. */
 const PROOF_STEPS = 12_000;
@@ -104,7 +104,7 @@ function* screen(input: NudgeInput, base: Base, isStopped: () => boolean) {
   const { plan, prices, bound: least } = chosen.answer;
   const { total: cost } = costOf(chosen.stated.problem, plan);
   const look = createScreen(restated(input, base), prices, { cost, least });
-  const candidates = [...base.values()].flatMap((own) => candidatesOf(own[0]!.casting.unit, own[0]!.filled));
+  const candidates = [...base.values()].flatMap(candidatesOf);
   const prospects: Prospect[] = [];
   for (const [k, candidate] of candidates.entries()) {
     if (isStopped()) break;
@@ -115,7 +115,8 @@ function* screen(input: NudgeInput, base: Base, isStopped: () => boolean) {
       const most = moved === null ? 0 : look.mostOf(moved.stated);
       if (most > 0) prospects.push({ candidate, shift, most });
     }
-    const follows = followsOf(candidate, before, input);
+    const isPromising = look.prospects(candidate, candidate.guess).length > 0;
+    const follows = isPromising ? followsOf(candidate, before, input) : null;
     if (follows !== null) {
       const others = look.prospects(candidate, follows).filter(({ shift }) => !flush.includes(shift));
       prospects.push(...others);
@@ -188,6 +189,9 @@ interface PricedMove extends MadeMove {
 
 function* price(input: NudgeInput, base: Base, prospects: readonly Prospect[], isStopped: () => boolean) {
   const scale = input.chosen.stated.amounts.scale;
+  const { problem } = input.chosen.stated;
+  // By so much the plan before may be dearer than need be: what a move saves is not known finer.
+  const gap = (costOf(problem, input.chosen.answer.plan).total - input.chosen.answer.bound) / scale;
   const best = new Map<Candidate, PricedMove>();
   const most = input.most ?? MOST_PRICED;
   let count = 0;
@@ -195,8 +199,8 @@ function* price(input: NudgeInput, base: Base, prospects: readonly Prospect[], i
   for (const prospect of prospects) {
     const known = best.get(prospect.candidate);
     const hope = prospect.most / scale;
-    if (known !== undefined && known.saving >= hope) continue;
-    if (known === undefined && best.size >= MOST_LISTED && leastSaving(best) >= hope) continue;
+    if (known !== undefined && known.saving >= hope - gap) continue;
+    if (known === undefined && best.size >= MOST_LISTED && leastSaving(best) >= hope - gap) continue;
     if (count >= most || isStopped()) {
       left = Math.max(left, prospect.most);
       continue;

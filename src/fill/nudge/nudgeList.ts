@@ -52,7 +52,7 @@ export interface SchemeNudge {
 
 export interface NudgeList {
   /**
-   * "done": no other move of one wall saves more than those listed. "limit": the work allowed for it ran out. "stopped": it was
+   * "done": no other move of one wall saves more than those listed, within the gap of the set as drawn. "limit": the work allowed for it ran out. "stopped": it was
    * stopped. "no-plan": there is no plan with the pieces there are that a move could make cheaper.
    */
   readonly status: "done" | "limit" | "stopped" | "no-plan";
