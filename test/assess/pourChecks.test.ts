@@ -152,6 +152,7 @@ describe("a set chosen for all pours", () => {
       parts: { set: 0, handling: 0, closures: 0, distinctSizes: 0, fixed: 0 },
       lowerBound: 0,
       proof: null,
+      chosen: { widths: 1, fillers: 0 },
       wallByWall: null,
     },
   });

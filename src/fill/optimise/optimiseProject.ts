@@ -3,22 +3,22 @@
 //   fill wall by wall ──▶ what the intervals ask ──▶ the choice ──▶ fill again, each interval as chosen ──▶ document with `set`
 
 import type { Solver } from "../../solver/linear.ts";
-import type { Mm } from "../../units.ts";
-import { castingsOf, pourDays } from "../castings.ts";
+import { type Casting, castingsOf, pourDays, poursByDay } from "../castings.ts";
 import { type FillTogether, fillCasting, fillDocument } from "../fillProject.ts";
 import type { FilledUnit } from "../fillWalls.ts";
 import type { FillDocument, Problem } from "../result.ts";
 import { withoutSetPins } from "../setPins.ts";
-import type { ChooseCover, FreeInterval } from "../solve.ts";
-import type { Stretch } from "../stretches.ts";
-import { costOf } from "./countPlan.ts";
+import type { ChooseCover, Chosen, FreeInterval } from "../solve.ts";
+import { type ChangedInterval, changedIntervals } from "./changed.ts";
+import { describeChanges, type Side } from "./changes.ts";
+import { type ChosenInterval, chosenIntervals, coverOf, placeKey } from "./chosen.ts";
 import { type Demand, demandOf } from "./demand.ts";
 import { allowedIn, limitProblems } from "./limits.ts";
 import { optimiseSet } from "./optimiseSet.ts";
 import { type GivenSet, problemOf, type StatedProblem } from "./problemOf.ts";
 import type { OptimiseTools, Progress, SetAnswer } from "./search.ts";
-import { describeSet } from "./setDocument.ts";
-import type { LaidOut, Layout, Plan } from "./setProblem.ts";
+import { describeSet, type PiecesSource, setParts, setPieces } from "./setDocument.ts";
+import type { Plan } from "./setProblem.ts";
 
 export interface OptimiseInput extends FillTogether {
   readonly solver: Solver;
@@ -44,52 +44,107 @@ export interface SetProgress {
   readonly soFar: SoFar;
 }
 
+/** The fill of a project with one set, and what it was chosen by. */
+export interface ChosenSet {
+  readonly fill: FillDocument;
+  readonly castings: readonly Casting[];
+  /** By casting. */
+  readonly filled: readonly FilledUnit[];
+  /** By casting: what its fill asks of the set. */
+  readonly demands: readonly Demand[];
+  /** What was solved; with `buy` false and no plan that does with the pieces there are, the problem that buys what lacks. */
+  readonly stated: StatedProblem;
+  /** The plan that the fill shows, with the status and proof of what was asked. */
+  readonly answer: SetAnswer;
+}
+
 /**
  * Fills a project with one set. Yields its progress; whoever drives it may stop between any two steps. A unit has one fill
  * in all its pours and mirror images. Intervals with pins stay as pinned, zones and bands as they are best by themselves.
  */
 export function* optimiseProject(input: OptimiseInput): Generator<SetProgress, FillDocument> {
-  const free = { ...input, project: withoutSetPins(input.project) };
-  return yield* optimiseFree(free);
+  return (yield* chooseSet(input)).fill;
 }
 
-function* optimiseFree(input: OptimiseInput): Generator<SetProgress, FillDocument> {
+/** As {@link optimiseProject}, with the plan and the prices that prove its bound. Pins that a set made are free again. */
+export function* chooseSet(given: OptimiseInput): Generator<SetProgress, ChosenSet> {
+  const input = { ...given, project: withoutSetPins(given.project) };
   const { project, kit } = input;
   const castings = castingsOf(project);
   const days = pourDays(project, castings);
-  const demands: Demand[] = [];
-  for (const [k, casting] of castings.entries()) {
+  const alone: FilledUnit[] = [];
+  const demands = castings.map((casting, k) => {
     const free: FreeInterval[] = [];
     const listed: ChooseCover = (interval) => {
       free.push(interval);
       return interval.cover;
     };
-    const isAllowed = allowedIn({ project, kit, days }, k);
-    demands.push(demandOf(fillCasting(casting, input, listed), free, kit, isAllowed));
-  }
-  const { used, answer } = yield* chosenSet(
-    { project, kit, demands, days, buy: project.buy, mostWidths: project.limits?.mostWidths ?? null },
+    const filled = fillCasting(casting, input, listed);
+    alone.push(filled);
+    return demandOf(filled, free, kit, allowedIn({ project, kit, days }, k));
+  });
+  const mostWidths = project.limits?.mostWidths ?? null;
+  const { used: stated, answer } = yield* chosenSet(
+    { project, kit, demands, days, buy: project.buy, mostWidths },
     input,
   );
-  const covers = chosenCovers(used, answer.plan);
-  const chosen = castings.map((casting, k) => {
-    const own = covers[k];
-    if (own === undefined) return fillCasting(casting, input);
-    return fillCasting(casting, input, ({ stretch, cover }) => own.get(placeKey(stretch)) ?? cover);
-  });
+  const { changed, filled: chosen } = fillAsChosen(input, castings, stated, answer.plan);
   const problems = limitProblems({ project, kit, filled: chosen, demands });
   const filled = chosen.map((unit, k) => withProblems(unit, problems[k]!));
   const fill = fillDocument(project, castings, filled);
-  const set = describeSet({
-    project,
-    kit,
-    days,
-    stated: used,
-    bills: fill.units.map(({ bill }) => bill),
-    answer,
-    wallByWall: costOf(used.problem, used.wallByWall),
-  });
-  return { ...fill, set };
+  const source = { project, kit, days, stated };
+  // What the limits rule out is left out of both sides.
+  const isLimited = project.limits !== undefined;
+  const before = sideOf(
+    source,
+    isLimited ? fillAsPlanned(input, castings, stated, stated.wallByWall) : alone,
+  );
+  const after = sideOf(source, filled);
+  const set = describeSet({ ...source, pieces: after.pieces, answer });
+  const beforeParts = setParts(source, stated.wallByWall, before.pieces);
+  const changes = describeChanges({ ...source, castings, before, beforeParts, after, changed });
+  return { fill: { ...fill, set: { ...set, changes } }, castings, filled, demands, stated, answer };
+}
+
+/** The fill of all castings with the covers of a plan, and which of these are not the best for an interval alone. */
+export function fillAsChosen(
+  input: FillTogether,
+  castings: readonly Casting[],
+  stated: StatedProblem,
+  plan: Plan,
+): { readonly changed: readonly ChangedInterval[]; readonly filled: readonly FilledUnit[] } {
+  const changed = changedIntervals({ stated, plan, pours: poursByDay(input.project) });
+  const reasons = new Map(changed.map(({ interval, because }) => [interval, because]));
+  return { changed, filled: fillAsPlanned(input, castings, stated, plan, reasons) };
+}
+
+function fillAsPlanned(
+  input: FillTogether,
+  castings: readonly Casting[],
+  stated: StatedProblem,
+  plan: Plan,
+  reasons: ReadonlyMap<FreeInterval, string> = new Map(),
+): readonly FilledUnit[] {
+  const covers = castings.map(() => new Map<string, Chosen>());
+  for (const chosen of chosenIntervals(stated, plan))
+    covers[chosen.casting]!.set(placeKey(chosen.interval.stretch), chosenCover(stated, chosen, reasons));
+  return castings.map((casting, k) =>
+    fillCasting(casting, input, ({ stretch, cover }) => covers[k]!.get(placeKey(stretch)) ?? cover),
+  );
+}
+
+function chosenCover(
+  stated: StatedProblem,
+  { run, layout, interval }: ChosenInterval,
+  reasons: ReadonlyMap<FreeInterval, string>,
+): Chosen {
+  const because = reasons.get(interval);
+  return { ...coverOf(stated, run, layout), ...(because !== undefined && { because }) };
+}
+
+function sideOf(source: Omit<PiecesSource, "bills">, filled: readonly FilledUnit[]): Side {
+  const bills = filled.map(({ fill }) => fill.bill);
+  return { filled, bills, pieces: setPieces({ ...source, bills }) };
 }
 
 interface Choice {
@@ -141,51 +196,4 @@ function* driven(
   let step = steps.next();
   for (; step.done !== true; step = steps.next()) yield told(step.value);
   return { ...step.value, bound: known(step.value.bound) };
-}
-
-interface ChosenCover {
-  readonly widths: readonly Mm[];
-  readonly closure: Mm | null;
-}
-
-/** By casting: the cover of each interval, by its place. */
-function chosenCovers(
-  { problem, runs }: StatedProblem,
-  plan: Plan,
-): readonly (ReadonlyMap<string, ChosenCover> | undefined)[] {
-  const covers: Map<string, ChosenCover>[] = [];
-  runs.forEach(({ casting, intervals }, run) => {
-    const own = covers[casting] ?? new Map<string, ChosenCover>();
-    covers[casting] = own;
-    const { columns, closures } = problem.offers[problem.runs[run]!.offer]!;
-    // Equal intervals in the order of their faces, the layouts in an order of their own: neither depends on names.
-    const layouts = [...plan[run]!]
-      .sort(compareLaidOut)
-      .flatMap(({ layout, times }) => Array.from({ length: times }, () => layout));
-    intervals.forEach(({ stretch }, k) => {
-      const { counts, closure } = layouts[k]!;
-      const widths = counts.flatMap((count, column) =>
-        Array.from({ length: count }, () => columns[column]!.width),
-      );
-      own.set(placeKey(stretch), { widths, closure: closure < 0 ? null : closures[closure]!.width });
-    });
-  });
-  return covers;
-}
-
-function placeKey({ face, low }: Stretch): string {
-  return `${face} ${low}`;
-}
-
-function compareLaidOut({ layout: a }: LaidOut, { layout: b }: LaidOut): number {
-  return a.closure - b.closure || countOf(a) - countOf(b) || compareCounts(a, b);
-}
-
-const countOf = ({ counts }: Layout) => counts.reduce((sum, count) => sum + count, 0);
-
-function compareCounts({ counts: a }: Layout, { counts: b }: Layout): number {
-  for (const [column, count] of a.entries()) {
-    if (count !== b[column]) return b[column]! - count;
-  }
-  return 0;
 }
