@@ -90,7 +90,7 @@ type Base = ReadonlyMap<string, readonly Refilled[]>;
 function refilledUnits(input: NudgeInput): Base {
   const units = new Map<string, Refilled[]>();
   const isPoured = (pours: readonly string[]) => input.project.pours.length === 0 || pours.length > 0;
-  // With the intervals that the stated problem names: the same objects, so that they can be looked up.
+  // Filled anew so that the screen can look intervals up by the objects that the problem stated from them names.
   for (const casting of input.chosen.castings) {
     if (!isPoured(casting.pours)) continue;
     const own = units.get(casting.unit.id);
