@@ -38,7 +38,7 @@ export async function runOptimise(
   const onScreen = [json ?? "-", keep, curve, list].filter((place) => place === "-").length;
   if (onScreen > 1) return stop(io, ONE_TO_OUTPUT);
   const paths = [json, keep, curve, list].flatMap(resultPath);
-  const fault = placeFault(paths, path, io, "--json, --keep, --curve and --nudges");
+  const fault = placeFault(paths, path, io, "two of --json, --keep, --curve and --nudges");
   if (fault !== null) return stop(io, fault);
 
   const { fill, nudges } =

@@ -5,6 +5,7 @@ import type { Kit } from "../../kit/kit.ts";
 import type { Project, Unit } from "../../plan/project.ts";
 import { type Casting, castingsOf, pourDays } from "../castings.ts";
 import { type FilledUnit, fillWalls } from "../fillWalls.ts";
+import { placeKey } from "../optimise/chosen.ts";
 import { type Demand, demandOf } from "../optimise/demand.ts";
 import { allowedIn } from "../optimise/limits.ts";
 import type { FreeInterval } from "../solve.ts";
@@ -38,11 +39,19 @@ export function refill(casting: Casting, unit: Unit, { project, kit, union }: Re
   const place = castings.findIndex((each) => each.prefix === prefix);
   const isAllowed = allowedIn({ project, kit, days: pourDays(project, castings) }, place);
   const filled = fillWalls({ unit, storey, kit, union, prefix, fillers, choose }, null);
+  const demand = demandOf(filled, free, kit, isAllowed);
+  // As the demand names them: where limits leave another cover, it has an interval of its own.
+  const named = new Map(
+    demand.groups.flatMap(({ intervals }) =>
+      intervals.map((each) => [placeKey(each.stretch), each] as const),
+    ),
+  );
+  const asked = free.map((each) => named.get(placeKey(each.stretch)) ?? each);
   return {
     casting: { ...casting, unit },
     filled,
-    demand: demandOf(filled, free, kit, isAllowed),
-    intervals: keyedIntervals(filled, free),
+    demand,
+    intervals: keyedIntervals(filled, asked),
     faces: keyedFaces(filled),
     errors: filled.fill.problems.filter(({ severity }) => severity === "error").length,
   };

@@ -74,7 +74,7 @@ export function demandOf(
       if (cover === null) held.push(interval);
       else {
         takeAway(interval.cover, all, standing, closures);
-        kept.push({ ...interval, cover });
+        kept.push(allowed === table ? interval : { ...interval, cover });
       }
     }
     return { table: allowed, widths, intervals: kept };
