@@ -165,7 +165,7 @@ export function ownedOf({ stock }: Project, code: string): number {
 }
 
 /** What stands in a mirrored pour for a piece of this code. */
-export function mirroredCode(code: string, kit: Kit, pieces: ReadonlyMap<string, Piece>): string {
+function mirroredCode(code: string, kit: Kit, pieces: ReadonlyMap<string, Piece>): string {
   const piece = pieces.get(code);
   return piece === undefined ? code : (partnerOf(kit, piece)?.code ?? code);
 }

@@ -4,10 +4,11 @@ import type { Kit } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import type { Casts } from "../castings.ts";
+import { dayNeeds, greatestNeed, pieceFinder } from "../dayNeeds.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
 import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
 import type { SetAnswer } from "./optimiseSet.ts";
-import { amountOf, mirroredCode, ownedOf, type StatedProblem } from "./problemOf.ts";
+import { amountOf, ownedOf, type StatedProblem } from "./problemOf.ts";
 
 export interface SetSource {
   readonly project: Project;
@@ -61,37 +62,15 @@ function closureWork({ problem }: StatedProblem, { plan }: SetAnswer): number {
 /** Need of every code over all days, in the order of bills. */
 function setPieces({ project, kit, days, bills, stated }: SetSource): readonly SetPiece[] {
   const pieces = new Map(kit.pieces.map((piece) => [piece.code, piece]));
-  const lines = new Map<string, BillLine>();
-  const byDay = days.map((casts) => {
-    const counts = new Map<string, number>();
-    for (const { casting, mirror } of casts) {
-      for (const line of bills[casting]!) {
-        const code = mirror ? mirroredCode(line.code, kit, pieces) : line.code;
-        lines.set(code, { ...line, code });
-        counts.set(code, (counts.get(code) ?? 0) + line.quantity);
-      }
-    }
-    return counts;
-  });
-  return [...lines.values()].sort(compareLines).map(({ code, family }): SetPiece => {
+  const cutFrom = pieceFinder(kit);
+  const needs = dayNeeds(bills, days, kit);
+  return [...needs.lines].sort(compareLines).map(({ code, family }): SetPiece => {
     const piece = pieces.get(code);
-    const needed = greatestNeed(byDay, code, piece?.stays ?? 0);
+    const needed = greatestNeed(needs, code, cutFrom(code)?.stays ?? 0);
     const owned = ownedOf(project, code);
     const price = family === "wall-panel" ? amountOf(piece, stated.countedBy) : (piece?.price ?? null);
     return { code, family, needed, owned, toBuy: Math.max(0, needed - owned), price };
   });
-}
-
-function greatestNeed(byDay: readonly ReadonlyMap<string, number>[], code: string, stays: number): number {
-  let most = 0;
-  for (let first = 0; first < byDay.length; first++) {
-    const window = byDay.slice(first, first + stays + 1);
-    most = Math.max(
-      most,
-      window.reduce((sum, counts) => sum + (counts.get(code) ?? 0), 0),
-    );
-  }
-  return most;
 }
 
 function fixedOf(pieces: readonly SetPiece[]): number {

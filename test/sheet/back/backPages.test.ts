@@ -11,7 +11,7 @@ import type { SheetInfo } from "../../../src/sheet/info.ts";
 import type { Sheet } from "../../../src/sheet/mark.ts";
 import { numberWords } from "../../../src/sheet/numberWords.ts";
 import { rangesText } from "../../../src/sheet/ranges.ts";
-import { roomPartsOf } from "../../../src/sheet/roomParts.ts";
+import { roomPartsOf } from "../../../src/fill/roomParts.ts";
 import { roomSheets } from "../../../src/sheet/roomSheet.ts";
 import { sheetToSvg } from "../../../src/sheet/svg.ts";
 import { pinCounts } from "../../../src/sheet/workNotes.ts";

@@ -9,7 +9,7 @@ import { boxCount } from "../../../src/sheet/lists/boxes.ts";
 import type { Bundle } from "../../../src/sheet/lists/bundle.ts";
 import { packingOf } from "../../../src/sheet/lists/bundles.ts";
 import { stageOf } from "../../../src/sheet/lists/stages.ts";
-import { roomPartsOf } from "../../../src/sheet/roomParts.ts";
+import { roomPartsOf } from "../../../src/fill/roomParts.ts";
 import { unitEntry } from "../../support/fillDocument.ts";
 import { oneRoomInfo } from "../../support/fixtureFill.ts";
 import { type Listed, listedHostile, listedHouses, listedSample } from "../../support/listFills.ts";
