@@ -3,7 +3,8 @@
 // The set, the delta lists and the shortage list all count from here.
 
 import type { Kit, Piece } from "../kit/kit.ts";
-import type { Casts } from "./castings.ts";
+import type { Project } from "../plan/project.ts";
+import type { Casting, Casts } from "./castings.ts";
 import { codeSwap } from "./mirror.ts";
 import type { BillLine } from "./result.ts";
 
@@ -60,5 +61,30 @@ export function pieceFinder(kit: Kit): (code: string) => Piece | undefined {
   return (code) => {
     const stroke = code.lastIndexOf("/");
     return pieces.get(code) ?? (stroke < 0 ? undefined : pieces.get(code.slice(0, stroke)));
+  };
+}
+
+/** Pieces of this code there are already. */
+export function ownedOf({ stock }: Pick<Project, "stock">, code: string): number {
+  return Object.hasOwn(stock, code) ? stock[code]! : 0;
+}
+
+/** Pours and units, in working order and each once. In a project without pours there are units only. */
+export interface Where {
+  readonly pours: readonly string[];
+  readonly units: readonly string[];
+}
+
+/** The pours of the days on which more of a code stands than there are. */
+export function whereShort(
+  needs: readonly number[],
+  owned: number,
+  days: readonly (readonly Casts[])[],
+  castings: readonly Casting[],
+): Where {
+  const casts = needs.flatMap((need, day) => (need > owned ? days[day]! : []));
+  return {
+    pours: casts.flatMap(({ pour }) => pour ?? []),
+    units: [...new Set(casts.map(({ casting }) => castings[casting]!.unit.id))],
   };
 }

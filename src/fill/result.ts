@@ -264,6 +264,14 @@ export interface SetParts {
   readonly fixed: number;
 }
 
+/** A kind of piece of which there are too few. */
+export interface MissingPiece {
+  readonly code: string;
+  readonly quantity: number;
+  readonly pours: readonly string[];
+  readonly units: readonly string[];
+}
+
 /** The one set for every pour. */
 export interface PanelSet {
   readonly status: "optimal" | "gap" | "infeasible" | "stopped";
@@ -282,8 +290,8 @@ export interface PanelSet {
   readonly proof: "certificate" | "enumeration" | "search" | null;
   /** The cost of filling every interval by itself; null where that takes more panels than there are. */
   readonly wallByWall: number | null;
-  /** Pieces that no plan can do without and that are not there. */
-  readonly missing?: readonly { readonly code: string; readonly quantity: number }[];
+  /** Pieces that no plan can do without and that are not there, with the pours and units of the days that lack them. */
+  readonly missing?: readonly MissingPiece[];
 }
 
 export interface FillDocument {

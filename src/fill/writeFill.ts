@@ -66,7 +66,12 @@ function setEntry(set: PanelSet) {
     proof: set.proof,
     wallByWall: set.wallByWall === null ? null : amount(set.wallByWall),
     ...(set.missing !== undefined && {
-      missing: set.missing.map((each) => ({ code: each.code, quantity: count(each.quantity) })),
+      missing: set.missing.map((each) => ({
+        code: each.code,
+        quantity: count(each.quantity),
+        pours: each.pours,
+        units: each.units,
+      })),
     }),
   };
 }

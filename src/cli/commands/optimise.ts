@@ -1,10 +1,11 @@
 // The command `optimise`: a project file in, the fill of all units with one panel set for every pour out, as JSON.
 
+import { shortageOf } from "../../fill/deliver/shortage.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
 import type { FillTools } from "../fillTools.ts";
 import { type ExitCode, readInputs, stop, warningList } from "../inputs.ts";
 import type { Io } from "../io.ts";
-import { setSummary } from "../setSummary.ts";
+import { otherShortText, setSummary } from "../setSummary.ts";
 import { fillSummary } from "../summary.ts";
 import { errorCount, placeFault, resultPath, writeResult } from "./made.ts";
 
@@ -32,6 +33,7 @@ export async function runOptimise(
   const fill = await tools.optimise(project, kit, seconds);
   const written = await writeResult(writeFillDocument(fill), json, io);
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
-  await io.err(warningList(warnings) + fillSummary(fill) + setSummary(fill, kit.currency));
+  const others = otherShortText(shortageOf(fill, kit, project), project.buy);
+  await io.err(warningList(warnings) + fillSummary(fill) + setSummary(fill, kit.currency) + others);
   return errorCount(fill) > 0 || fill.set?.status === "infeasible" ? 1 : 0;
 }

@@ -5,6 +5,7 @@
 // Common practice, no source: one set more than stands, for the pour in hand.
 
 import type { Family, Kit } from "../../kit/kit.ts";
+import type { Day } from "../../units.ts";
 import { compareLines } from "../bill.ts";
 import { type DayNeeds, greatestNeed, pieceFinder } from "../dayNeeds.ts";
 
@@ -20,8 +21,8 @@ export interface PropLine {
 }
 
 export interface PropSets {
-  readonly retention: number;
-  readonly cycle: number;
+  readonly retention: Day;
+  readonly cycle: Day;
   readonly sets: number;
   readonly lines: readonly PropLine[];
 }
@@ -33,7 +34,7 @@ export interface PropSets {
 export function propSets(
   needs: DayNeeds,
   kit: Kit,
-  { retention, cycle }: { readonly retention: number; readonly cycle: number },
+  { retention, cycle }: Pick<PropSets, "retention" | "cycle">,
 ): PropSets {
   const sets = Math.ceil(retention / cycle) + 1;
   const find = pieceFinder(kit);

@@ -3,12 +3,12 @@
 import type { Kit } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
-import type { Casts } from "../castings.ts";
-import { dayNeeds, greatestNeed, pieceFinder } from "../dayNeeds.ts";
+import { type Casts, castingsOf } from "../castings.ts";
+import { dayNeeds, greatestNeed, ownedOf, pieceFinder, whereShort, windowNeeds } from "../dayNeeds.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
 import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
 import type { SetAnswer } from "./optimiseSet.ts";
-import { amountOf, ownedOf, type StatedProblem } from "./problemOf.ts";
+import { amountOf, type StatedProblem } from "./problemOf.ts";
 
 export interface SetSource {
   readonly project: Project;
@@ -83,14 +83,21 @@ function fixedOf(pieces: readonly SetPiece[]): number {
 }
 
 // Where the set has to do with what is owned: wall panels, the pieces the choice is about.
-function missingOf({ project, stated, answer }: SetSource, cost: PlanCost): NonNullable<PanelSet["missing"]> {
+function missingOf(source: SetSource, cost: PlanCost): NonNullable<PanelSet["missing"]> {
+  const { project, stated, answer, days, bills, kit } = source;
   if (project.buy) return [];
   const { codes, problem } = stated;
-  if (answer.status !== "infeasible")
-    return codes
-      .map((code, kind) => ({ code, quantity: cost.missing[kind]! }))
-      .filter(({ quantity }) => quantity > 0);
-  return codes
-    .map((code, kind) => ({ code, quantity: Math.max(0, cost.need[kind]! - problem.kinds[kind]!.owned) }))
-    .filter(({ quantity }) => quantity > 0);
+  const castings = castingsOf(project);
+  const needs = dayNeeds(bills, days, kit);
+  const find = pieceFinder(kit);
+  const short = (kind: number) =>
+    answer.status === "infeasible"
+      ? Math.max(0, cost.need[kind]! - problem.kinds[kind]!.owned)
+      : cost.missing[kind]!;
+  return codes.flatMap((code, kind) => {
+    const quantity = short(kind);
+    if (quantity === 0) return [];
+    const windows = windowNeeds(needs, code, find(code)?.stays ?? 0);
+    return [{ code, quantity, ...whereShort(windows, ownedOf(project, code), days, castings) }];
+  });
 }
