@@ -29,7 +29,7 @@ const FILL: CommandUsage = {
       name: "out",
       value: "DIR",
       meaning:
-        "also write bill.csv, packing.csv, accessories.csv, stake-out lists and one SVG file per sheet into this folder; it is made if it is missing",
+        "also write bill.csv, packing.csv, accessories.csv, shortage.csv, deltas.csv (from pour to pour), stake-out lists and one SVG file per sheet into this folder; it is made if it is missing",
     },
     { name: "json", value: "FILE", meaning: "write the result here instead of to standard output" },
   ],

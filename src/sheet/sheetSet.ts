@@ -10,6 +10,7 @@ import type { FillDocument, UnitFill } from "../fill/result.ts";
 import type { Union } from "../geom/union.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project, Unit } from "../plan/project.ts";
+import { deltaSheets } from "./deltas/deltaSheet.ts";
 import { type SheetFields, type SheetInfo, sheetInfoOf } from "./info.ts";
 import { accessorySheets } from "./lists/accessorySheet.ts";
 import { billSheets } from "./lists/billSheet.ts";
@@ -32,10 +33,21 @@ export interface SheetSource {
   readonly isMirrored: boolean;
   readonly info: SheetInfo;
   readonly union: Union;
+  /** The fill of all units, as drawn, and the place of this entry in it. */
+  readonly whole: FillDocument;
+  readonly entry: number;
 }
 
 /** What a sheet is for. The panel plan goes with the elevations. */
-export type SheetKind = "room" | "elevations" | "soffit" | "setting-out" | "bill" | "packing" | "accessories";
+export type SheetKind =
+  | "room"
+  | "elevations"
+  | "soffit"
+  | "setting-out"
+  | "bill"
+  | "packing"
+  | "accessories"
+  | "delta";
 
 /** A sheet as it is bound. */
 export interface BoundSheet extends Sheet {
@@ -61,6 +73,7 @@ const KINDS: readonly (readonly [SheetKind, SheetMaker])[] = [
   ["bill", ({ fill, info }) => billSheets(fill, info)],
   ["packing", ({ fill, info }) => packingSheets(fill, info)],
   ["accessories", ({ fill, info }) => accessorySheets(fill, info)],
+  ["delta", (source) => deltaSheets({ ...source, fill: source.whole }, source.fill, source, source.info)],
 ];
 
 /** The sheets of one entry and hand. Their names are unique among those of their unit in this hand. */
@@ -122,7 +135,18 @@ export function handedEntries(made: MadeFill, fields: SheetFields = {}): readonl
     return handsOf(entry, project, kit).map(({ hand, isMirrored }): HandedEntry => {
       const info = sheetInfoOf({ project, unit, kit }, hand, fields);
       const ending = storey + (isMirrored ? "-mirrored" : "");
-      return { name: plain[at]! + ending, ending, project, kit, unit, fill: hand, isMirrored, info };
+      return {
+        name: plain[at]! + ending,
+        ending,
+        project,
+        kit,
+        unit,
+        fill: hand,
+        isMirrored,
+        info,
+        whole: fill,
+        entry: index,
+      };
     });
   });
 }

@@ -1,7 +1,7 @@
-// From pour to pour: what each day fetches from the yard, what goes on from room to room, what goes back, what stays where
+// From pour to pour: what each day fetches from the store, what goes on from room to room, what goes back, what stays where
 // it stands, and what of the set lies idle.
 //
-//   yard ──fetched──▶ pour of the day ──moves──▶ a later pour ──…──▶ returned ──▶ yard
+//   store ──fetched──▶ pour of the day ──moves──▶ a later pour ──…──▶ returned ──▶ store
 //
 // A piece goes on when its pour is struck: to the pours of the next day, or, if it stays, of so many days later. Of every
 // kind: fetched − returned = what stands today − what stood yesterday.
@@ -34,8 +34,8 @@ export interface MovedLine extends CarriedLine {
   readonly kind: MoveKind;
 }
 
-/** Between the yard and a place. */
-export interface YardLine extends CarriedLine {
+/** Between the store and a place. */
+export interface StoreLine extends CarriedLine {
   readonly at: PourPlace;
 }
 
@@ -49,9 +49,9 @@ export interface StayingLine extends CarriedLine {
 export interface PourDelta {
   readonly need: PourNeed;
   readonly moves: readonly MovedLine[];
-  readonly fetched: readonly YardLine[];
+  readonly fetched: readonly StoreLine[];
   /** From pours that hand on to this one: what no pour of the day needs. */
-  readonly returned: readonly YardLine[];
+  readonly returned: readonly StoreLine[];
   /** Pours that hand on to this one, the last first. */
   readonly after: readonly PourNeed[];
   /** Where this pour is the mirror image of the one before it. */
@@ -64,7 +64,7 @@ export interface DayDelta {
   readonly pours: readonly PourDelta[];
   /** What stands, with what stays of the days before. */
   readonly standing: readonly CarriedLine[];
-  /** In the yard: of the set without its spares, what does not stand. */
+  /** In the store: of the set without its spares, what does not stand. */
   readonly idle: readonly CarriedLine[];
 }
 
@@ -153,8 +153,8 @@ interface Handover {
 
 interface DayFate {
   readonly moves: readonly MovedLine[];
-  readonly fetched: readonly YardLine[];
-  readonly returned: readonly YardLine[];
+  readonly fetched: readonly StoreLine[];
+  readonly returned: readonly StoreLine[];
   /** Of every pour whose pieces come free this day; those of the day before stand first. */
   readonly next: readonly Handover[];
 }
@@ -168,8 +168,8 @@ function handsOnTo(from: PourNeed, next: readonly Handover[], pours: readonly Po
 function dayFate(days: readonly (readonly PourNeed[])[], day: number, set: readonly SetLine[]): DayFate {
   const after = days[day]!;
   const moves: MovedLine[] = [];
-  const fetched: YardLine[] = [];
-  const returned: YardLine[] = [];
+  const fetched: StoreLine[] = [];
+  const returned: StoreLine[] = [];
   const next: Handover[] = [];
   const lags = [...new Set(set.map(({ stays }) => stays + 1))].sort((a, b) => a - b);
   for (const lag of lags) {

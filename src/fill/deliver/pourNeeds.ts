@@ -103,7 +103,7 @@ function deal(unit: UnitFill): Dealt {
 
 function itemOf(code: string, family: Family, width: number, height: number): DeliverItem {
   const isCut = family === "closure-strip" && width > 0;
-  const cut = isCut ? `${width} × ${height}` : null;
+  const cut = isCut ? (height === 0 ? `${width}` : `${width} × ${height}`) : null;
   return { key: cut === null ? code : `${code}\n${cut}`, code, family, cut };
 }
 

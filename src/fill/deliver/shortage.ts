@@ -7,6 +7,7 @@ import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import { castingsOf, pourDays } from "../castings.ts";
 import {
+  type DayNeeds,
   dayNeeds,
   greatestNeed,
   ownedOf,
@@ -44,16 +45,23 @@ export interface Shortage {
   readonly unpriced: number;
 }
 
+/**
+ * What every day of a fill needs of each code.
+ *
+ * @throws {RangeError} if the fill is of another project
+ */
+export function dayNeedsOf(fill: FillDocument, kit: Kit, project: Project): DayNeeds {
+  const castings = castingsOf(project);
+  if (castings.length !== fill.units.length) throw new RangeError("the fill is not of this project");
+  const bills = fill.units.map(({ bill }) => bill);
+  return dayNeeds(bills, pourDays(project, castings), kit);
+}
+
 /** @throws {RangeError} if the fill is of another project */
 export function shortageOf(fill: FillDocument, kit: Kit, project: Project): Shortage {
   const castings = castingsOf(project);
-  if (castings.length !== fill.units.length) throw new RangeError("the fill is not of this project");
   const days = pourDays(project, castings);
-  const needs = dayNeeds(
-    fill.units.map(({ bill }) => bill),
-    days,
-    kit,
-  );
+  const needs = dayNeedsOf(fill, kit, project);
   const find = pieceFinder(kit);
   const prices = new Map(kit.pieces.map(({ code, price }) => [code, price]));
   const lines = [...needs.lines].sort(compareLines).map(({ code, family }): ShortageLine => {

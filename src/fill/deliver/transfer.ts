@@ -1,7 +1,7 @@
-// Where the pieces of one kind go from one day to the next: from room to room, to the yard, from the yard.
+// Where the pieces of one kind go from one day to the next: from room to room, to the store, from the store.
 //
 // As many as are needed again go straight on; of these as many as can to their own room; of the rest as many as can to a
-// room of equal size. So no other way carries fewer pieces to and from the yard, of these none fewer from room to room, and
+// room of equal size. So no other way carries fewer pieces to and from the store, of these none fewer from room to room, and
 // of these none fewer between rooms of different size.
 
 import type { Spot } from "./homes.ts";
@@ -21,7 +21,7 @@ export interface Move {
 
 export interface Transfer {
   readonly moves: readonly Move[];
-  /** From the yard, and to the yard. */
+  /** From the store, and to the store. */
   readonly fetched: readonly Heap[];
   readonly returned: readonly Heap[];
 }

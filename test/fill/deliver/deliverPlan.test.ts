@@ -1,4 +1,4 @@
-// The delta lists of schemes by hand and at random, against a yard where every single piece has a number.
+// The delta lists of schemes by hand and at random, against a store where every single piece has a number.
 
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -17,7 +17,7 @@ import { filled, sampleProject } from "../../support/samples.ts";
 const RUNS = { seed: 20_261_127, numRuns: 80 };
 
 interface Token {
-  /** null = in the yard. */
+  /** null = in the store. */
   at: { readonly pour: PourNeed; readonly place: number } | null;
   /** First day on which it may be taken from where it stands. */
   free: number;
@@ -78,12 +78,12 @@ function walked(plan: DeliverPlan, owned: (line: SetLine) => number): void {
         });
       }
     }
-    const inYard = (key: string) => stock.get(key)!.filter(({ at }) => at === null).length;
+    const inStore = (key: string) => stock.get(key)!.filter(({ at }) => at === null).length;
     for (const line of plan.set.filter((each) => !each.isConsumed)) {
       const { key } = line.item;
       const quantityOf = (lines: typeof idle) => lines.find(({ item }) => item.key === key)?.quantity ?? 0;
-      expect(inYard(key)).toBe(quantityOf(idle) + owned(line) - line.needed);
-      expect(stock.get(key)!.length - inYard(key)).toBe(quantityOf(standing));
+      expect(inStore(key)).toBe(quantityOf(idle) + owned(line) - line.needed);
+      expect(stock.get(key)!.length - inStore(key)).toBe(quantityOf(standing));
     }
   });
 }

@@ -89,7 +89,7 @@ describe("the pieces of one kind", () => {
   const counts = fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 3, maxLength: 3 });
   const sizes = fc.array(fc.integer({ min: 1, max: 2 }), { minLength: 3, maxLength: 3 });
 
-  it("go the way that no other betters: fewest by the yard, then from room to room, then between sizes", () => {
+  it("go the way that no other betters: fewest by the store, then from room to room, then between sizes", () => {
     fc.assert(
       fc.property(counts, counts, sizes, (supply, demand, sizes) => {
         const { moves, fetched, returned } = carried(supply, demand, sizes);
@@ -131,8 +131,8 @@ function leastOf(supply: readonly number[], demand: readonly number[], sizes: re
     unequal: number,
   ) => {
     if (k === supply.length * demand.length) {
-      const yard = [...left, ...lack].reduce((all, each) => all + each, 0);
-      const found = [yard, away, unequal];
+      const byStore = [...left, ...lack].reduce((all, each) => all + each, 0);
+      const found = [byStore, away, unequal];
       const at = found.findIndex((each, place) => each !== best[place]);
       if (at >= 0 && found[at]! < best[at]!) best = found;
       return;
