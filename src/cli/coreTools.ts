@@ -1,5 +1,6 @@
 // The core behind the commands: which module answers what the command line asks for.
 
+import { readStock } from "../exchange/stock/readStock.ts";
 import { fillProject } from "../fill/fillProject.ts";
 import { optimiseProject } from "../fill/optimise/optimiseProject.ts";
 import { loadUnion } from "../geom/union.ts";
@@ -42,6 +43,9 @@ export const coreTools: FillTools = {
     let step = work.next();
     while (step.done !== true) step = work.next();
     return step.value;
+  },
+  async stock(bytes, kit) {
+    return readStock(bytes, kit);
   },
   fonts: fontFiles,
   tables: projectTables,

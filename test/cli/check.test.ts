@@ -17,6 +17,7 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     optimise: () => Promise.resolve(fill),
     sheets: () => Promise.resolve([]),
     tables: () => [],
+    stock: () => Promise.reject(new Error("no list is read")),
     fonts: () => Promise.reject(new Error("no font is asked for")),
     ...change,
   };

@@ -30,6 +30,7 @@ function core(fill: FillDocument, members: Partial<FillTools> = {}): FillTools {
     readKit: () => ({ status: "ok", value: kit, warnings: [] }),
     fill: () => Promise.resolve(fill),
     optimise: () => Promise.resolve(fill),
+    stock: () => Promise.reject(new Error("no list is read")),
     fonts: () => Promise.reject(new Error("no font is asked for")),
     tables: () => [{ name: "bill.csv", text: "" }],
     sheets: () => Promise.resolve([{ name: "a", sheets: ["A Kitchen", "A kitchen", "../../A"].map(sheet) }]),

@@ -62,6 +62,12 @@ describe("the sheets", () => {
     },
   );
 
+  it("are bound behind the other lists", () => {
+    const project = sampleProject("mirrored-pair");
+    const sets = sheetSets({ fill: filled(project), project, kit: demoKit, union });
+    for (const { sheets } of sets) expect(sheets.at(-1)!.kind).toBe("delta");
+  });
+
   it("are one list a pour, with names of their own", () => {
     const project = sampleProject("row-of-three");
     const sheets = printed(project);
