@@ -15,6 +15,7 @@ import { type SheetFields, type SheetInfo, sheetInfoOf } from "./info.ts";
 import { accessorySheets } from "./lists/accessorySheet.ts";
 import { billSheets } from "./lists/billSheet.ts";
 import { packingSheets } from "./lists/packingSheet.ts";
+import { shortageSheets } from "./lists/shortageSheet.ts";
 import type { Sheet } from "./mark.ts";
 import { planAndElevations } from "./panelPlan/sheets.ts";
 import { filePart } from "./plainText.ts";
@@ -36,6 +37,8 @@ export interface SheetSource {
   /** The fill of all units, as drawn, and the place of this entry in it. */
   readonly whole: FillDocument;
   readonly entry: number;
+  /** Sheets of the whole project go with the first entry and hand. */
+  readonly isFirst: boolean;
 }
 
 /** What a sheet is for. The panel plan goes with the elevations. */
@@ -70,11 +73,15 @@ const KINDS: readonly (readonly [SheetKind, SheetMaker])[] = [
   ["elevations", ({ fill, info }) => planAndElevations(fill, info)],
   ["soffit", (source) => soffitPlanSheets(source)],
   ["setting-out", (source) => settingOutSheets(source)],
-  ["bill", ({ fill, info }) => billSheets(fill, info)],
+  ["bill", (source) => [...billSheets(source.fill, source.info), ...wholeShortage(source)]],
   ["packing", ({ fill, info }) => packingSheets(fill, info)],
   ["accessories", ({ fill, info }) => accessorySheets(fill, info)],
   ["delta", (source) => deltaSheets({ ...source, fill: source.whole }, source.fill, source, source.info)],
 ];
+
+function wholeShortage({ isFirst, whole, fill, info, ...made }: SheetSource): readonly Sheet[] {
+  return isFirst ? shortageSheets({ ...made, fill: whole }, fill, info) : [];
+}
 
 /** The sheets of one entry and hand. Their names are unique among those of their unit in this hand. */
 export function sheetSet(source: SheetSource): readonly BoundSheet[] {
@@ -132,7 +139,7 @@ export function handedEntries(made: MadeFill, fields: SheetFields = {}): readonl
     if (unit === undefined)
       throw new RangeError(`the fill has a unit "${entry.unit}" that the project lacks`);
     const storey = storeys[index]!.slice(entry.unit.length).replace("@", "-storey-");
-    return handsOf(entry, project, kit).map(({ hand, isMirrored }): HandedEntry => {
+    return handsOf(entry, project, kit).map(({ hand, isMirrored }, k): HandedEntry => {
       const info = sheetInfoOf({ project, unit, kit }, hand, fields);
       const ending = storey + (isMirrored ? "-mirrored" : "");
       return {
@@ -146,6 +153,7 @@ export function handedEntries(made: MadeFill, fields: SheetFields = {}): readonl
         info,
         whole: fill,
         entry: index,
+        isFirst: index === 0 && k === 0,
       };
     });
   });

@@ -8,6 +8,13 @@ import type { Project } from "../../plan/project.ts";
 import { sheetInfoOf } from "../info.ts";
 import { type ListItem, listItems } from "../lists/listItems.ts";
 
+/** A fill, whole and as drawn, with what it was made of. */
+export interface DeltaSource {
+  readonly fill: FillDocument;
+  readonly project: Project;
+  readonly kit: Kit;
+}
+
 export type ItemLook = (item: DeliverItem) => ListItem;
 
 /**
@@ -15,11 +22,7 @@ export type ItemLook = (item: DeliverItem) => ListItem;
  *
  * @throws {RangeError} when asked for a piece that the fill lacks
  */
-export function itemLooks(given: {
-  readonly fill: FillDocument;
-  readonly project: Project;
-  readonly kit: Kit;
-}): ItemLook {
+export function itemLooks(given: DeltaSource): ItemLook {
   const { fill, project, kit } = given;
   const known = new Map<string, ListItem>();
   for (const entry of fill.units) {

@@ -8,9 +8,7 @@ import { type DeliverPlan, deliverPlan, type PourDelta } from "../../fill/delive
 import { propSets } from "../../fill/deliver/propSets.ts";
 import { dayNeedsOf } from "../../fill/deliver/shortage.ts";
 import type { FillDocument, UnitFill } from "../../fill/result.ts";
-import type { Kit } from "../../kit/kit.ts";
 import { readConcrete } from "../../plan/concrete.ts";
-import type { Project } from "../../plan/project.ts";
 import { roundTo } from "../../units.ts";
 import type { Box } from "../box.ts";
 import type { SheetInfo } from "../info.ts";
@@ -40,7 +38,7 @@ import {
   deltaContent,
   pourName,
 } from "./deltaGroups.ts";
-import { type ItemLook, itemLooks } from "./deltaItems.ts";
+import { type DeltaSource, type ItemLook, itemLooks } from "./deltaItems.ts";
 import { DELTA_WORDS } from "./words.ts";
 
 const COLUMNS = 3;
@@ -51,12 +49,6 @@ const ROOM = 5.4;
 /** Left edge of the box to tick and right end of the number, from the right edge of a column. */
 const BOX = 4.4;
 const NUMBER_END = 6.6;
-
-export interface DeltaSource {
-  readonly fill: FillDocument;
-  readonly project: Project;
-  readonly kit: Kit;
-}
 
 interface Prepared {
   readonly plan: DeliverPlan;

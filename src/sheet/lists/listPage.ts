@@ -64,7 +64,9 @@ export interface ListPages {
   /** What of the unit the list is about, behind the title in lists of sheets; not given: all of it. */
   readonly about?: string;
   readonly description: string;
-  /** Stands under the name of the unit; not given: its pours. */
+  /** Stands where others have the name of the unit. */
+  readonly heading?: string;
+  /** Stands under it; not given: the pours of the unit. */
   readonly subtitle?: string;
   readonly pages: readonly (readonly Mark[])[];
 }
@@ -88,6 +90,7 @@ export function listSheets(
     const body = [
       ...headerMarks(info, words, {
         title: list.title,
+        heading: list.heading ?? words.unit(plainText(info.unitName)),
         subtitle: list.subtitle ?? poursText(info, words),
         page: index,
         pages: pages.length,
@@ -101,6 +104,7 @@ export function listSheets(
 
 interface Header {
   readonly title: string;
+  readonly heading: string;
   readonly subtitle: string;
   readonly page: number;
   readonly pages: number;
@@ -109,7 +113,7 @@ interface Header {
 function headerMarks(
   info: SheetInfo,
   words: ListWords,
-  { title, subtitle, page, pages }: Header,
+  { title, heading, subtitle, page, pages }: Header,
 ): readonly Mark[] {
   const { x, y, width } = contentBox(info.paper);
   const lettering = { height: 7, weight: 700 } as const;
@@ -120,7 +124,7 @@ function headerMarks(
   const room = right - start;
   return [
     ...textLine(title, lettering, { x, y: y + 10.2 }),
-    ...textLine(words.unit(plainText(info.unitName)), STRONG, {
+    ...textLine(heading, STRONG, {
       x: start,
       y: y + 4.6,
       room: room - textWidth(place, PLAIN) - 6,
