@@ -1,7 +1,7 @@
 // A list of what is owned as rows of cells, from a table as text or a workbook: which sign parts the cells, which letters.
 
-import { strFromU8 } from "fflate";
 import { type CsvRecord, recordsOf, separatorOf, withoutMark } from "../../kit/csvRecords.ts";
+import { utf8Text, westernText } from "../packed.ts";
 import { readXlsx, type SheetCell, type SheetRow } from "../xlsx/readXlsx.ts";
 
 export type TableAnswer =
@@ -45,8 +45,8 @@ function decoded(bytes: Uint8Array): string {
     }
     return text;
   }
-  const text = strFromU8(bytes);
-  return text.includes("\uFFFD") ? strFromU8(bytes, true) : text;
+  const text = utf8Text(bytes);
+  return text.includes("\uFFFD") ? westernText(bytes) : text;
 }
 
 function textTable(given: string, isCode: (text: string) => boolean): TableAnswer {

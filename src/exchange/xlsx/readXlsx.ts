@@ -5,7 +5,7 @@
 // Read here and not by a library: one has to say on which line a cell stands, tell a formula that was never worked out
 // from an empty cell, and refuse a file that unpacks to more than fits, all in the page and on the command line alike.
 
-import { strFromU8, unzipSync } from "fflate";
+import { partOf, utf8Text } from "../packed.ts";
 import { XmlFault, xmlTokens } from "./xmlTags.ts";
 
 export interface SheetCell {
@@ -60,19 +60,11 @@ export function readXlsx(bytes: Uint8Array): XlsxAnswer {
 function partFinder(bytes: Uint8Array): (path: string) => string {
   let left = MOST_BYTES;
   return (path) => {
-    let isLarge = false;
-    const parts = unzipSync(bytes, {
-      filter: ({ name, originalSize }) => {
-        if (name !== path) return false;
-        isLarge ||= originalSize > left;
-        return !isLarge;
-      },
-    });
-    if (isLarge) throw new XmlFault(`it unpacks to more than ${MOST_BYTES / 1e6} MB`);
-    const part = Object.hasOwn(parts, path) ? parts[path] : undefined;
-    if (part === undefined) throw new XmlFault(`it has no part "${path}"`);
-    left -= part.length;
-    return strFromU8(part);
+    const part = partOf(bytes, path, left);
+    if (part.status === "too-large") throw new XmlFault(`it unpacks to more than ${MOST_BYTES / 1e6} MB`);
+    if (part.status === "none") throw new XmlFault(`it has no part "${path}"`);
+    left -= part.bytes.length;
+    return utf8Text(part.bytes);
   };
 }
 
