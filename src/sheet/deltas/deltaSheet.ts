@@ -5,11 +5,7 @@
 //   ▭ 600 × 2250 W600x2250      3  □
 
 import { type DeliverPlan, deliverPlan, type PourDelta } from "../../fill/deliver/deliverPlan.ts";
-import { propSets } from "../../fill/deliver/propSets.ts";
-import { dayNeedsOf } from "../../fill/deliver/shortage.ts";
 import type { FillDocument, UnitFill } from "../../fill/result.ts";
-import { readConcrete } from "../../plan/concrete.ts";
-import { roundTo } from "../../units.ts";
 import type { Box } from "../box.ts";
 import type { SheetInfo } from "../info.ts";
 import { textWidth } from "../lettering.ts";
@@ -39,6 +35,7 @@ import {
   pourName,
 } from "./deltaGroups.ts";
 import { type DeltaSource, type ItemLook, itemLooks } from "./deltaItems.ts";
+import { noteText, type StatedProps, statedProps } from "./deltaNotes.ts";
 import { DELTA_WORDS } from "./words.ts";
 
 const COLUMNS = 3;
@@ -53,6 +50,7 @@ const NUMBER_END = 6.6;
 interface Prepared {
   readonly plan: DeliverPlan;
   readonly look: ItemLook;
+  readonly props: StatedProps | null;
 }
 
 // A fill is asked once for every entry and hand.
@@ -62,7 +60,8 @@ function preparedFor(source: DeltaSource): Prepared {
   const { fill, kit, project } = source;
   const known = prepared.get(fill);
   if (known?.project === project && known.kit === kit) return known;
-  const made = { ...source, plan: deliverPlan(fill, kit, project), look: itemLooks(source) };
+  const plan = deliverPlan(fill, kit, project);
+  const made = { ...source, plan, look: itemLooks(source), props: statedProps(source) };
   prepared.set(fill, made);
   return made;
 }
@@ -83,20 +82,21 @@ export function deltaSheets(
   { entry, isMirrored }: { readonly entry: number; readonly isMirrored: boolean },
   info: SheetInfo,
 ): readonly Sheet[] {
-  const { plan, look } = preparedFor(source);
+  const made = preparedFor(source);
+  const { plan } = made;
   if (plan.days.length < 2) return [];
   const all = plan.days.flatMap(({ pours }) => pours);
   return all.flatMap((delta, index) => {
     const { need } = delta;
     if (need.entry !== entry || need.mirror !== isMirrored) return [];
     const pours = info.pours.filter(({ id }) => id === need.pour);
-    return pourSheets(source, { plan, look }, delta, unit, { ...info, pours }, index + 1);
+    return pourSheets(source, made, delta, unit, { ...info, pours }, index + 1);
   });
 }
 
 function pourSheets(
   source: DeltaSource,
-  { plan, look }: Prepared,
+  { plan, look, props }: Prepared,
   delta: PourDelta,
   unit: UnitFill,
   info: SheetInfo,
@@ -118,7 +118,7 @@ function pourSheets(
     ],
     info,
   );
-  const note = noteMarks(noteText(source, delta, info), info, strip.height);
+  const note = noteMarks(noteText(delta.need, props, info), info, strip.height);
   const boxes = (page: number) =>
     columnsOf(bodyBox(info, page, strip.height + note.height), COLUMNS, COLUMN_GAP);
   const pages = fewestPages(ROWS, (row) =>
@@ -147,42 +147,6 @@ function pourSheets(
     description,
     pages,
   });
-}
-
-/** The rule of moving, and what is true of props and sleeves. */
-function noteText(source: DeltaSource, { need }: PourDelta, info: SheetInfo): string {
-  const words = DELTA_WORDS[info.language];
-  const parts = [...(need.day === 0 ? [] : [words.rule])];
-  if (need.lines.some(({ item }) => item.family === "tie-sleeve")) parts.push(words.sleeves);
-  const concrete = readConcrete(source.project.concrete);
-  if (concrete.status === "ok") {
-    const { propRetention: retention, cycle } = concrete.value;
-    const sets = propSets(dayNeedsOf(source.fill, source.kit, source.project), source.kit, {
-      retention,
-      cycle,
-    });
-    const days = (value: number) => figure(value, Number.isInteger(value) ? 0 : 2, info.language);
-    if (sets.lines.length > 0) {
-      parts.push(
-        words.props({
-          retention: days(roundTo(retention, 2)),
-          cycle: days(roundTo(cycle, 2)),
-          sets: sets.sets,
-          pieces: figure(
-            sets.lines.reduce((sum, { needed }) => sum + needed, 0),
-            0,
-            info.language,
-          ),
-          isDefault: concrete.defaults.includes("propRetention") || concrete.defaults.includes("cycle"),
-        }),
-      );
-      const others = [...new Set(sets.lines.map(({ kitSets }) => kitSets))].filter(
-        (each) => each !== sets.sets,
-      );
-      if (others.length > 0) parts.push(words.propsDiffer(others.sort((a, b) => a - b).join(", ")));
-    }
-  }
-  return parts.join(" ");
 }
 
 function noteMarks(
