@@ -1,5 +1,6 @@
 // What the commands need of the core, as a record of functions, so that a command can be tried without it.
 
+import type { StockAnswer } from "../exchange/stock/readStock.ts";
 import type { FillDocument } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project } from "../plan/project.ts";
@@ -8,7 +9,7 @@ import type { Sheet } from "../sheet/mark.ts";
 import type { FontFiles } from "../sheet/pdf/write.ts";
 import type { MadeFill } from "../sheet/sheetSet.ts";
 import type { Table } from "../sheet/tables.ts";
-import type { StockTools } from "./commands/stock.ts";
+import type { InputTools } from "./inputs.ts";
 
 /** The sheets of one unit, storey and hand, in the order in which they are bound. */
 export interface PrintedSet {
@@ -18,10 +19,12 @@ export interface PrintedSet {
   readonly sheets: readonly Sheet[];
 }
 
-export interface FillTools extends StockTools {
+export interface FillTools extends InputTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
   /** @param seconds - when to stop; null: when the work allowed is done */
   readonly optimise: (project: Project, kit: Kit, seconds: number | null) => Promise<FillDocument>;
+  /** What is owned, from the bytes of a list. */
+  readonly stock: (bytes: Uint8Array, kit: Kit) => Promise<StockAnswer>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
   /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */

@@ -1,9 +1,8 @@
 // The command `stock`: a project and a list of what is owned in, the project with that stock out.
 
-import type { StockAnswer } from "../../exchange/stock/readStock.ts";
-import type { Kit } from "../../kit/kit.ts";
 import { writeProject } from "../../plan/write.ts";
-import { type ExitCode, type InputTools, readInputs, stop, warningList } from "../inputs.ts";
+import type { FillTools } from "../fillTools.ts";
+import { type ExitCode, readInputs, stop, warningList } from "../inputs.ts";
 import type { Io } from "../io.ts";
 import { placeFault, resultPath, writeResult } from "./made.ts";
 
@@ -17,12 +16,12 @@ export interface StockRequest {
   readonly buy: boolean | null;
 }
 
-export interface StockTools extends InputTools {
-  readonly stock: (bytes: Uint8Array, kit: Kit) => Promise<StockAnswer>;
-}
-
 /** Runs the command. Writes nothing but messages unless the whole list could be read. */
-export async function runStock(request: StockRequest, io: Io, tools: StockTools): Promise<ExitCode> {
+export async function runStock(
+  request: StockRequest,
+  io: Io,
+  tools: Pick<FillTools, "readProject" | "readKit" | "stock">,
+): Promise<ExitCode> {
   const { project: path, from, out, buy } = request;
   if (path === "-" && from === "-")
     return stop(io, "The project and the list cannot both come from standard input.\n");
