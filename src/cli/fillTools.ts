@@ -1,5 +1,6 @@
 // What the commands need of the core, as a record of functions, so that a command can be tried without it.
 
+import type { StockAnswer } from "../exchange/stock/readStock.ts";
 import type { NudgeList } from "../fill/nudge/nudgeList.ts";
 import type { Curve } from "../fill/optimise/tradeOff.ts";
 import type { FillDocument } from "../fill/result.ts";
@@ -34,6 +35,8 @@ export interface FillTools extends InputTools {
     kit: Kit,
     seconds: number | null,
   ) => Promise<{ readonly fill: FillDocument; readonly nudges: NudgeList }>;
+  /** What is owned, from the bytes of a list. */
+  readonly stock: (bytes: Uint8Array, kit: Kit) => Promise<StockAnswer>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
   /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */

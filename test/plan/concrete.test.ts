@@ -25,6 +25,8 @@ const DEFAULTS = {
   datum: 0,
   strikingLoad: 0.75,
   serviceLoad: null,
+  propRetention: 7,
+  cycle: 1,
 };
 
 describe("the concrete of a project", () => {

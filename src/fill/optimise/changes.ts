@@ -5,13 +5,14 @@ import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import type { Casting } from "../castings.ts";
 import type { FilledUnit } from "../fillWalls.ts";
+import { codeSwap } from "../mirror.ts";
 import { counted } from "../problems.ts";
 import type { BillLine, SetPiece } from "../result.ts";
 import type { ChangeCause, ChangedSequence, CodeChange, IntervalChange, SetChanges } from "../setChanges.ts";
 import { type SeenStretch, stretchesSeen } from "../stretchPieces.ts";
 import type { ChangedInterval } from "./changed.ts";
 import { coverOf, placeKey } from "./chosen.ts";
-import { mirroredCode, type StatedProblem } from "./problemOf.ts";
+import type { StatedProblem } from "./problemOf.ts";
 
 /** One fill of all castings, with the set it takes. */
 export interface Side {
@@ -82,7 +83,7 @@ function placedByPour(
   { project, kit, castings }: ChangesSource,
   bills: readonly (readonly BillLine[])[],
 ): readonly Placed[] {
-  const pieces = new Map(kit.pieces.map((piece) => [piece.code, piece]));
+  const swap = codeSwap(kit);
   const pours =
     project.pours.length === 0
       ? castings.map(({ unit }, casting) => ({ pour: unit.id, casting, mirror: false }))
@@ -94,10 +95,7 @@ function placedByPour(
   return pours.map(({ pour, casting, mirror }) => ({
     pour,
     counts: new Map(
-      (bills[casting] ?? []).map(({ code, quantity }) => [
-        mirror ? mirroredCode(code, kit, pieces) : code,
-        quantity,
-      ]),
+      (bills[casting] ?? []).map(({ code, quantity }) => [mirror ? swap(code) : code, quantity]),
     ),
   }));
 }

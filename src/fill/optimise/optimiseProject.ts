@@ -100,7 +100,7 @@ export function* chooseSet(given: OptimiseInput): Generator<SetProgress, ChosenS
     isLimited ? fillAsPlanned(input, castings, stated, stated.wallByWall) : alone,
   );
   const after = sideOf(source, filled);
-  const set = describeSet({ ...source, pieces: after.pieces, answer });
+  const set = describeSet({ ...source, bills: after.bills, pieces: after.pieces, answer });
   const beforeParts = setParts(source, stated.wallByWall, before.pieces);
   const changes = describeChanges({ ...source, castings, before, beforeParts, after, changed });
   return { fill: { ...fill, set: { ...set, changes } }, castings, filled, demands, stated, answer };

@@ -9,8 +9,9 @@ import type { Kit, Piece } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import type { Casting } from "../castings.ts";
+import { ownedOf, pieceFinder } from "../dayNeeds.ts";
+import { codeSwap } from "../mirror.ts";
 import type { BillLine, SetPiece } from "../result.ts";
-import { mirroredCode, ownedOf } from "./problemOf.ts";
 
 /** Pieces of one code that a pour adds. */
 export type AddedPiece = Pick<SetPiece, "code" | "family"> & {
@@ -51,11 +52,12 @@ export function pourNeeds(
   bills: readonly (readonly BillLine[])[],
 ): PourNeeds {
   const pieces = new Map(kit.pieces.map((piece) => [piece.code, piece]));
-  const growing = growingSet(pieces);
+  const swap = codeSwap(kit);
+  const growing = growingSet(pieceFinder(kit));
   const pours = placedPours(project, castings).map(({ pour, unit, casting, mirror, day }): PourNeed => {
     const adds: AddedPiece[] = [];
     for (const line of bills[casting]!) {
-      const code = mirror ? mirroredCode(line.code, kit, pieces) : line.code;
+      const code = mirror ? swap(line.code) : line.code;
       const [before, after] = growing.take(day, { ...line, code });
       const owned = ownedOf(project, code);
       if (after > before)
@@ -121,7 +123,7 @@ interface GrowingSet {
 }
 
 // A piece that stays for so many pours is needed as often as it stands in any window of so many days and one.
-function growingSet(pieces: ReadonlyMap<string, Piece>): GrowingSet {
+function growingSet(cutFrom: (code: string) => Piece | undefined): GrowingSet {
   const grown = new Map<string, Grown>();
   const ofCode = (line: BillLine): Grown => {
     const known = grown.get(line.code) ?? { line, counts: [], needed: 0 };
@@ -133,7 +135,7 @@ function growingSet(pieces: ReadonlyMap<string, Piece>): GrowingSet {
       const own = ofCode(line);
       const before = own.needed;
       own.counts[day] = (own.counts[day] ?? 0) + line.quantity;
-      const stays = pieces.get(line.code)?.stays ?? 0;
+      const stays = cutFrom(line.code)?.stays ?? 0;
       for (let first = Math.max(0, day - stays); first <= day; first++) {
         let sum = 0;
         for (let k = first; k <= first + stays; k++) sum += own.counts[k] ?? 0;

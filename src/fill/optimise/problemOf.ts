@@ -6,6 +6,8 @@ import type { Project } from "../../plan/project.ts";
 import { squareMetres } from "../../units.ts";
 import { compareNaturally } from "../bill.ts";
 import type { Casts } from "../castings.ts";
+import { ownedOf } from "../dayNeeds.ts";
+import { codeSwap } from "../mirror.ts";
 import type { PanelSet } from "../result.ts";
 import type { FreeInterval } from "../solve.ts";
 import { type Amounts, amountsOf, greatestDivisor } from "./amounts.ts";
@@ -182,17 +184,6 @@ export function amountOf(piece: Piece | undefined, by: PanelSet["countedBy"]): n
   return piece.family === "wall-panel" ? squareMetres(piece.width, piece.height) : 0;
 }
 
-/** Pieces of this code there are already. */
-export function ownedOf({ stock }: Project, code: string): number {
-  return Object.hasOwn(stock, code) ? stock[code]! : 0;
-}
-
-/** What stands in a mirrored pour for a piece of this code. */
-export function mirroredCode(code: string, kit: Kit, pieces: ReadonlyMap<string, Piece>): string {
-  const piece = pieces.get(code);
-  return piece === undefined ? code : (partnerOf(kit, piece)?.code ?? code);
-}
-
 // More pieces than all pours together can have.
 function timesOf(demands: readonly Demand[], days: GivenSet["days"]): number {
   const pours = days.reduce((sum, casts) => sum + casts.length, 0);
@@ -226,6 +217,7 @@ function daysOf(given: {
 }): InDays {
   const { codes, kit, days, pieces } = given;
   const kindOf = new Map(codes.map((code, kind) => [code, kind]));
+  const swap = codeSwap(kit);
   const casts = days.flatMap((own, day) => own.map(({ casting, mirror }) => ({ casting, mirror, day })));
   return {
     poursOf: (casting) => casts.filter((cast) => cast.casting === casting).length,
@@ -234,7 +226,7 @@ function daysOf(given: {
       for (const cast of casts) {
         if (cast.casting !== casting) continue;
         for (const [code, count] of own) {
-          const kind = kindOf.get(cast.mirror ? mirroredCode(code, kit, pieces) : code);
+          const kind = kindOf.get(cast.mirror ? swap(code) : code);
           if (kind === undefined || count === 0) continue;
           const stays = pieces.get(code)?.stays ?? 0;
           for (let day = Math.max(0, cast.day - stays); day <= cast.day; day++) {
