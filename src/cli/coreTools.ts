@@ -2,7 +2,8 @@
 
 import { fillProject } from "../fill/fillProject.ts";
 import { keepSet } from "../fill/keepSet.ts";
-import { type OptimiseInput, optimiseProject } from "../fill/optimise/optimiseProject.ts";
+import { findNudges } from "../fill/nudge/findNudges.ts";
+import { chooseSet, type OptimiseInput, optimiseProject } from "../fill/optimise/optimiseProject.ts";
 import { tradeOff } from "../fill/optimise/tradeOff.ts";
 import { loadUnion } from "../geom/union.ts";
 import { formatIssue } from "../json/issue.ts";
@@ -41,6 +42,11 @@ export const coreTools: FillTools = {
   },
   async keep(project, kit, fill) {
     return writeProject(keepSet({ project, kit, union: await loadUnion() }, fill));
+  },
+  async optimiseWithNudges(project, kit, seconds) {
+    const input = await optimiseInput(project, kit, seconds);
+    const chosen = driven(chooseSet(input));
+    return { fill: chosen.fill, nudges: driven(findNudges({ ...input, chosen })) };
   },
   fonts: fontFiles,
   tables: projectTables,

@@ -1,5 +1,6 @@
 // What the commands need of the core, as a record of functions, so that a command can be tried without it.
 
+import type { NudgeList } from "../fill/nudge/nudgeList.ts";
 import type { Curve } from "../fill/optimise/tradeOff.ts";
 import type { FillDocument } from "../fill/result.ts";
 import type { Kit } from "../kit/kit.ts";
@@ -27,6 +28,12 @@ export interface FillTools extends InputTools {
   readonly tradeOff: (project: Project, kit: Kit, seconds: number | null) => Promise<Curve>;
   /** The text of the project file that keeps the covers of a fill. */
   readonly keep: (project: Project, kit: Kit, fill: FillDocument) => Promise<string>;
+  /** The same, and the moves of walls that would make the set cheaper; `seconds` ends both. */
+  readonly optimiseWithNudges: (
+    project: Project,
+    kit: Kit,
+    seconds: number | null,
+  ) => Promise<{ readonly fill: FillDocument; readonly nudges: NudgeList }>;
   /** The typeface of the sheets. */
   readonly fonts: () => Promise<FontFiles>;
   /** What lies beside the sheets: bill, packing list, accessories, points to stake out. */

@@ -67,7 +67,8 @@ function runCommand(
       const seconds = limit === undefined ? null : Number(limit);
       const keep = options.get("keep") ?? null;
       const curve = options.get("curve") ?? null;
-      return runOptimise({ project, json, keep, curve, seconds }, io, tools);
+      const nudges = options.get("nudges") ?? null;
+      return runOptimise({ project, json, keep, curve, nudges, seconds }, io, tools);
     }
     case "sheets": {
       const format = FORMATS.find((some) => some === options.get("format")) ?? "pdf";

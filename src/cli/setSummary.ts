@@ -51,7 +51,8 @@ function savedText({ wallByWall, cost }: PanelSet, amount: (value: number) => st
   return `Filling every wall by itself costs ${amount(wallByWall)}: saved ${amount(saved)}, ${percent(saved, wallByWall)}.`;
 }
 
-function unitOf(countedBy: PanelSet["countedBy"], currency: string | null): string {
+/** What stands behind an amount: the currency, or the measure that is counted instead. */
+export function unitOf(countedBy: PanelSet["countedBy"], currency: string | null): string {
   if (countedBy === "mass") return " kg";
   if (countedBy === "area") return " m²";
   return currency === null ? "" : ` ${currency}`;

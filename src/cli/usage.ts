@@ -109,6 +109,12 @@ const OPTIMISE: CommandUsage = {
         "also write here what fewer widths and fewer fillers would cost, a few points of each, as JSON",
     },
     {
+      name: "nudges",
+      value: "FILE",
+      meaning:
+        "also look for moves of walls by up to 25 mm that make the set cheaper, and write them here, as JSON",
+    },
+    {
       name: "time-limit",
       value: "SECONDS",
       meaning:

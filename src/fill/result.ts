@@ -6,6 +6,7 @@
 import type { Family } from "../kit/kit.ts";
 import type { Forming, Position, Storey } from "../plan/project.ts";
 import type { Mm } from "../units.ts";
+import type { SetChanges, SetParts } from "./setChanges.ts";
 
 /** A piece on a face: the rectangle of concrete it forms. An inside corner stands on two faces under one `piece`. */
 export interface FacePiece {
@@ -211,6 +212,8 @@ export interface Problem {
 export interface Cause {
   readonly message: string;
   readonly closures: number;
+  /** Not those in zones, which no choice takes away. */
+  readonly fillers: number;
   readonly places: number;
   /** Widths that would take the closures away if the kit had them. */
   readonly widths: readonly Mm[];
@@ -255,17 +258,6 @@ export interface SetPiece {
   readonly price: number | null;
 }
 
-/** What the cost of a set is made of. `fixed`, the pieces that no choice touches, is not in the cost. */
-export interface SetParts {
-  readonly set: number;
-  readonly handling: number;
-  readonly closures: number;
-  readonly distinctSizes: number;
-  /** Where the objective charges fillers. */
-  readonly fillers?: number;
-  readonly fixed: number;
-}
-
 /** The one set for every pour. */
 export interface PanelSet {
   readonly status: "optimal" | "gap" | "infeasible" | "stopped";
@@ -290,6 +282,8 @@ export interface PanelSet {
   readonly wallByWall: number | null;
   /** Pieces that no plan can do without and that are not there. */
   readonly missing?: readonly { readonly code: string; readonly quantity: number }[];
+  /** What the choice changed against filling every interval by itself. */
+  readonly changes?: SetChanges;
 }
 
 export interface FillDocument {

@@ -25,7 +25,12 @@ export interface FreeInterval {
 }
 
 /** What such an interval is to be covered with: widths on offer in its table and at most one closure, in sum its length. */
-export type ChooseCover = (interval: FreeInterval) => Pick<Covered, "widths" | "closure">;
+export type ChooseCover = (interval: FreeInterval) => Chosen;
+
+export interface Chosen extends Pick<Covered, "widths" | "closure"> {
+  /** Why not with the cover that is best for it alone, for the reasons of its fillers and closures. */
+  readonly because?: string;
+}
 
 export interface SolveContext {
   readonly faces: readonly SettledFace[];
@@ -163,13 +168,19 @@ function coverOneInterval(
     );
     return [{ kind: "void", low: stretch.low, high: stretch.high, problem, isFullHeight: false }];
   }
-  const chosen = context.choose?.({ stretch, table, cover }) ?? cover;
+  const chosen: Chosen = context.choose?.({ stretch, table, cover }) ?? cover;
   const sequence = orderFromClosingEnd(chosen, table.isStandard, {
     cornerAtClosingEnd: closing.hasCorner,
     fillers: context.fillers,
   });
   const lowToHigh = closing.side === "low" ? sequence : [...sequence].reverse();
-  return toParts(stretch, lowToHigh, { table, isZone: false, side: closing.side });
+  const { because } = chosen;
+  return toParts(stretch, lowToHigh, {
+    table,
+    isZone: false,
+    side: closing.side,
+    ...(because !== undefined && { because }),
+  });
 }
 
 function coverOneZone(stretch: Stretch, table: CoverTable, context: SolveContext): readonly FacePart[] {
@@ -233,11 +244,12 @@ function uncoveredZone(stretch: Stretch, walls: string, table: CoverTable, leg: 
 function toParts(
   stretch: Stretch,
   lowToHigh: readonly OrderedPiece[],
-  options: { table: CoverTable; isZone: boolean; side: "low" | "high"; leg?: Mm },
+  options: { table: CoverTable; isZone: boolean; side: "low" | "high"; leg?: Mm; because?: string },
 ): readonly FacePart[] {
-  const because = options.isZone
+  const reason = options.isZone
     ? zoneReason(stretch, options.leg ?? 0)
     : intervalReason(stretch, lowToHigh, options.table);
+  const because = options.because === undefined ? reason : `${reason}; ${options.because}`;
   let at = stretch.low;
   return lowToHigh.map(({ width, kind }): FacePart => {
     const low = at;

@@ -4,8 +4,6 @@
 // the order in which the producer put its members. The layout is that of JSON.stringify with two spaces: any
 // other program that reads the file and writes it again gives the same bytes.
 
-import type { Position } from "../plan/project.ts";
-import { roundTo } from "../units.ts";
 import type {
   AccessoryCount,
   BillLine,
@@ -23,6 +21,8 @@ import type {
   Totals,
   UnitFill,
 } from "./result.ts";
+import { changesEntry, partsEntry } from "./writeChanges.ts";
+import { amount, area, count, length, mass, position } from "./writeFigures.ts";
 
 /**
  * The fill as the text of a "panelwright-fill" file: two-space indent, one final newline, coordinates and lengths
@@ -55,14 +55,7 @@ function setEntry(set: PanelSet) {
       price: piece.price === null ? null : amount(piece.price),
     })),
     cost: amount(set.cost),
-    parts: {
-      set: amount(set.parts.set),
-      handling: amount(set.parts.handling),
-      closures: amount(set.parts.closures),
-      distinctSizes: amount(set.parts.distinctSizes),
-      ...(set.parts.fillers !== undefined && { fillers: amount(set.parts.fillers) }),
-      fixed: amount(set.parts.fixed),
-    },
+    parts: partsEntry(set.parts),
     lowerBound: amount(set.lowerBound),
     proof: set.proof,
     chosen: { widths: count(set.chosen.widths), fillers: count(set.chosen.fillers) },
@@ -71,6 +64,7 @@ function setEntry(set: PanelSet) {
     ...(set.missing !== undefined && {
       missing: set.missing.map((each) => ({ code: each.code, quantity: count(each.quantity) })),
     }),
+    ...(set.changes !== undefined && { changes: changesEntry(set.changes) }),
   };
 }
 
@@ -258,6 +252,7 @@ function causeEntry(cause: Cause) {
   return {
     message: cause.message,
     closures: count(cause.closures),
+    fillers: count(cause.fillers),
     places: count(cause.places),
     widths: cause.widths.map(length),
   };
@@ -279,16 +274,4 @@ function problemEntry(problem: Problem) {
       ...(where.code !== undefined && { code: where.code }),
     },
   };
-}
-
-const position = (at: Position) => at.map(length);
-const length = (value: number) => figure(value, 3);
-const area = (value: number) => figure(value, 4);
-const mass = (value: number) => figure(value, 2);
-const amount = (value: number) => figure(value, 6);
-const count = (value: number) => figure(value, 0);
-
-function figure(value: number, decimals: number): number {
-  if (!Number.isFinite(value)) throw new RangeError(`no file can hold the number ${value}`);
-  return roundTo(value, decimals);
 }

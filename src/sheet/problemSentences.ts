@@ -4,6 +4,7 @@
 // told again where people read them. Values stand in braces. A value that is itself a phrase is listed in PHRASES.
 
 import type { Language } from "../plan/project.ts";
+import { BECAUSE_PHRASES, REASON_SENTENCES } from "./reasonSentences.ts";
 import { SOFFIT_SENTENCES } from "./soffitSentences.ts";
 
 /** One sentence in all languages, with the same values in each. */
@@ -11,6 +12,7 @@ export type Sentence = Readonly<Record<Language, string>>;
 
 export const SENTENCES: readonly Sentence[] = [
   ...SOFFIT_SENTENCES,
+  ...REASON_SENTENCES,
   {
     en: "{code} weighs {mass} kg, more than one person's limit of {limit} kg: two people lift each of the {count}.",
     es: "{code} pesa {mass} kg, más que el límite de {limit} kg para una persona: dos levantan cada una de las {count}.",
@@ -217,6 +219,8 @@ export const PHRASE_NAMES: ReadonlySet<string> = new Set([
   "right",
   "joints",
   "what",
+  "because",
+  "asked",
 ]);
 
 export const PHRASES: readonly Sentence[] = [
@@ -265,4 +269,6 @@ export const PHRASES: readonly Sentence[] = [
   },
   { en: "1 joint", es: "1 junta", pt: "1 junta" },
   { en: "{count} joints", es: "{count} juntas", pt: "{count} juntas" },
+  ...BECAUSE_PHRASES,
+  { en: "{one} and {other}", es: "{one} y {other}", pt: "{one} e {other}" },
 ];

@@ -17,6 +17,7 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     optimise: () => Promise.resolve(fill),
     tradeOff: () => Promise.reject(new Error("not asked for")),
     keep: () => Promise.reject(new Error("not asked for")),
+    optimiseWithNudges: () => Promise.reject(new Error("not asked for")),
     sheets: () => Promise.resolve([]),
     tables: () => [],
     fonts: () => Promise.reject(new Error("no font is asked for")),

@@ -38,8 +38,39 @@ describe("optimise", () => {
   it("says what the set costs, how sure that is and what it saves", async () => {
     const { err } = await run("optimise a.json");
     expect(err).toMatch(
-      /Set for every pour: 1410\.00 EUR \(panels .*\)\.\nProven optimal: .*\n.*saved \d+\.\d\d EUR, [\d.]+ %\.\n$/,
+      /Set for every pour: 1410\.00 EUR \(panels .*\)\.\nProven optimal: .*\n.*saved \d+\.\d\d EUR, [\d.]+ %\.\n/,
     );
+  });
+
+  it("says which sizes it needs more and less of, and why fillers stay", async () => {
+    const { err } = await run("optimise a.json");
+    expect(err).toMatch(
+      /Changed against filling every wall by itself: \d+ intervals? of \d units?; needed P\d+ \d+ to \d+/,
+    );
+    expect(err).toMatch(/^ {2}\d+ fillers in \d+ intervals? spare the set P\d+/m);
+  });
+
+  it("writes the moves of walls beside the fill when asked, and says the first of them", async () => {
+    // Its optimum has a closure, which a free end moved takes away.
+    const closed = drawnInstance(readInstance("tiny-03"));
+    const plain = await run("optimise a.json", closed);
+    const { code, out, err, files } = await run("optimise a.json --nudges n.json", closed);
+    const list = JSON.parse(files.get("n.json")!);
+    expect(code).toBe(0);
+    expect(out).toBe(plain.out);
+    expect(list).toMatchObject({ format: "panelwright-nudges", version: 1, status: "done", cost: 2562 });
+    expect(list.nudges.length).toBeGreaterThan(0);
+    const [first] = list.nudges;
+    expect(err).toMatch(/Moves of one wall by up to 25 mm: \d+ saves?, of \d+ walls and ends looked at/);
+    expect(err).toContain(
+      `  Unit ${first.unit}: the free end of wall ${first.walls[0]} ${first.by} mm ${first.way} saves ${first.saving.toFixed(2)} EUR.`,
+    );
+  });
+
+  it("gives the moves to standard output where the fill has a file of its own", async () => {
+    const { out, files } = await run("optimise a.json --json s.json --nudges -");
+    expect(JSON.parse(out).format).toBe("panelwright-nudges");
+    expect(JSON.parse(files.get("s.json")!).format).toBe("panelwright-fill");
   });
 
   it("leaves no amount without saying in what it is counted", async () => {
@@ -116,6 +147,21 @@ describe("optimise", () => {
     { why: "no number", line: "optimise a.json --time-limit soon", says: /takes SECONDS, not "soon"/ },
     { why: "nothing", line: "optimise a.json --time-limit 0", says: /takes SECONDS/ },
     { why: "over the project", line: "optimise a.json --json a.json", says: /it is the project being read/ },
+    {
+      why: "both to standard output",
+      line: "optimise a.json --nudges -",
+      says: /cannot both go to standard/,
+    },
+    {
+      why: "both into one file",
+      line: "optimise a.json --json b.json --nudges b.json",
+      says: /--json and --nudges would both write it/,
+    },
+    {
+      why: "moves over the project",
+      line: "optimise a.json --nudges a.json",
+      says: /the project being read/,
+    },
     { why: "no project", line: "optimise", says: /optimise needs a PROJECT/ },
   ])("cannot: $why", async ({ line, says }) => {
     const { code, err } = await run(line);

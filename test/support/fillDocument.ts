@@ -120,7 +120,7 @@ export const everything: FillDocument = fillDocument(
     accessories: [{ code: "PIN", family: "pin", quantity: 40, rule: "pinPitch" }],
     bill: [{ code: "P600", family: "wall-panel", quantity: 2, mass: 59.4, area: 2.7 }],
     totals: { closures: 1, narrow: 2, fillers: 3, zones: 4, panels: 5 },
-    causes: [{ message: "A cause.", closures: 1, places: 2, widths: [275] }],
+    causes: [{ message: "A cause.", closures: 1, fillers: 3, places: 2, widths: [275] }],
     problems: [
       { severity: "error", kind: "no-exact-cover", message: "A problem.", where: { face: "A/f1", x: 600 } },
       {

@@ -6,6 +6,7 @@ import { useBench, useEditorState, useInView, useSpeech } from "../live/useWorkb
 import { soffitThing } from "../scene/soffitHit.ts";
 import { formatNumber } from "../words/numbers.ts";
 import { words } from "../words/say.ts";
+import { useProblemText } from "./useProblemText.ts";
 
 const BAR_LENGTHS: readonly number[] = [100, 200, 500, 1000, 2000, 5000, 10_000, 20_000, 50_000];
 const LONGEST_BAR = 190; // px
@@ -43,13 +44,14 @@ export function Readouts() {
 function PieceNote() {
   const { session } = useEditorState();
   const { live } = useInView();
+  const told = useProblemText();
   const id = session.hoveredPiece;
   if (live === null || id === null) return null;
   const piece = live.fill.faces.flatMap(({ pieces }) => pieces).find((each) => each.piece === id);
   if (piece === undefined) return <SoffitNote live={live} id={id} />;
   return (
     <span className="piece-note" data-piece={id}>
-      <b>{piece.code}</b> {piece.reason ?? ""}
+      <b>{piece.code}</b> {told(piece.reason ?? "")}
     </span>
   );
 }

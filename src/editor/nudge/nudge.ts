@@ -9,6 +9,7 @@ import { coverInterval } from "../../fill/cover.ts";
 import type { CoverTable } from "../../fill/coverTable.ts";
 import type { FilledUnit } from "../../fill/fillWalls.ts";
 import { narrowUnder } from "../../fill/kitTables.ts";
+import { type Mover, moversOf } from "../../fill/movers.ts";
 import { type PlacedWidth, type SeenStretch, stretchesSeen } from "../../fill/stretchPieces.ts";
 import type { PlanDocument } from "../../plan/document.ts";
 import { find } from "../../plan/document.ts";
@@ -17,7 +18,6 @@ import { applyEdits, type Edit } from "../../plan/edit.ts";
 import type { EditOutcome } from "../../plan/editOutcome.ts";
 import type { Unit } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
-import { type Mover, moversOf } from "./mover.ts";
 
 /** The greatest move on offer, mm: further than this it is another plan. Common practice, no source. */
 export const GREATEST_NUDGE: Mm = 50;

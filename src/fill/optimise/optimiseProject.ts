@@ -3,28 +3,37 @@
 //   fill wall by wall ──▶ what the intervals ask ──▶ the choice ──▶ fill again, each interval as chosen ──▶ document with `set`
 
 import type { Solver } from "../../solver/linear.ts";
-import type { Mm } from "../../units.ts";
-import { castingsOf, pourDays } from "../castings.ts";
+import { type Casting, castingsOf, pourDays, poursByDay } from "../castings.ts";
 import { type FillTogether, fillCasting, fillDocument } from "../fillProject.ts";
 import type { FilledUnit } from "../fillWalls.ts";
 import type { FillDocument, Problem } from "../result.ts";
 import { withoutSetPins } from "../setPins.ts";
-import type { ChooseCover, FreeInterval } from "../solve.ts";
-import type { Stretch } from "../stretches.ts";
-import { costOf } from "./countPlan.ts";
+import type { ChooseCover, Chosen, FreeInterval } from "../solve.ts";
+import { type ChangedInterval, changedIntervals } from "./changed.ts";
+import { describeChanges, type Side } from "./changes.ts";
+import { coverOf, placeKey } from "./chosen.ts";
 import { type Demand, demandOf } from "./demand.ts";
 import { allowedIn, limitProblems } from "./limits.ts";
 import { optimiseSet } from "./optimiseSet.ts";
 import { type GivenSet, problemOf, type StatedProblem } from "./problemOf.ts";
-import type { OptimiseTools, SetAnswer } from "./search.ts";
-import { describeSet } from "./setDocument.ts";
-import type { LaidOut, Layout, Plan } from "./setProblem.ts";
+import type { OptimiseTools, Progress, SetAnswer } from "./search.ts";
+import { describeSet, type PiecesSource, setParts, setPieces } from "./setDocument.ts";
+import type { Plan } from "./setProblem.ts";
 
 export interface OptimiseInput extends FillTogether {
   readonly solver: Solver;
   readonly isStopped?: () => boolean;
   /** Simplex steps the solver's search may take. */
   readonly proofSteps?: number;
+  /** Goes on from what another search of the same project has come to. */
+  readonly soFar?: SoFar;
+}
+
+/** What a search has come to, as plain data: kept outside of it, it outlives whoever searched. */
+export interface SoFar {
+  readonly plan: Plan;
+  /** Proven, in units of the problem. */
+  readonly bound: number;
 }
 
 /** How far the work is, in what the set is counted by. */
@@ -32,6 +41,21 @@ export interface SetProgress {
   readonly stage: "bound" | "plan" | "proof";
   readonly best: number;
   readonly bound: number;
+  readonly soFar: SoFar;
+}
+
+/** The fill of a project with one set, and what it was chosen by. */
+export interface ChosenSet {
+  readonly fill: FillDocument;
+  readonly castings: readonly Casting[];
+  /** By casting. */
+  readonly filled: readonly FilledUnit[];
+  /** By casting: what its fill asks of the set. */
+  readonly demands: readonly Demand[];
+  /** What was solved; with `buy` false and no plan that does with the pieces there are, the problem that buys what lacks. */
+  readonly stated: StatedProblem;
+  /** The plan that the fill shows, with the status and proof of what was asked. */
+  readonly answer: SetAnswer;
 }
 
 /**
@@ -39,47 +63,45 @@ export interface SetProgress {
  * in all its pours and mirror images. Intervals with pins stay as pinned, zones and bands as they are best by themselves.
  */
 export function* optimiseProject(input: OptimiseInput): Generator<SetProgress, FillDocument> {
-  const free = { ...input, project: withoutSetPins(input.project) };
-  return yield* optimiseFree(free);
+  return (yield* chooseSet(input)).fill;
 }
 
-function* optimiseFree(input: OptimiseInput): Generator<SetProgress, FillDocument> {
+/** As {@link optimiseProject}, with the plan and the prices that prove its bound. */
+export function* chooseSet(given: OptimiseInput): Generator<SetProgress, ChosenSet> {
+  return yield* chooseFree({ ...given, project: withoutSetPins(given.project) });
+}
+
+function* chooseFree(input: OptimiseInput): Generator<SetProgress, ChosenSet> {
   const { project, kit } = input;
   const castings = castingsOf(project);
   const days = pourDays(project, castings);
-  const demands: Demand[] = [];
-  for (const [k, casting] of castings.entries()) {
+  const alone: FilledUnit[] = [];
+  const demands = castings.map((casting, k) => {
     const free: FreeInterval[] = [];
     const listed: ChooseCover = (interval) => {
       free.push(interval);
       return interval.cover;
     };
-    const isAllowed = allowedIn({ project, kit, days }, k);
-    demands.push(demandOf(fillCasting(casting, input, listed), free, kit, isAllowed));
-  }
+    const filled = fillCasting(casting, input, listed);
+    alone.push(filled);
+    return demandOf(filled, free, kit, allowedIn({ project, kit, days }, k));
+  });
+  const mostWidths = project.limits?.mostWidths ?? null;
   const { used, answer } = yield* chosenSet(
-    { project, kit, demands, days, buy: project.buy, mostWidths: project.limits?.mostWidths ?? null },
+    { project, kit, demands, days, buy: project.buy, mostWidths },
     input,
   );
-  const covers = chosenCovers(used, answer.plan);
-  const chosen = castings.map((casting, k) => {
-    const own = covers[k];
-    if (own === undefined) return fillCasting(casting, input);
-    return fillCasting(casting, input, ({ stretch, cover }) => own.get(placeKey(stretch)) ?? cover);
-  });
+  const { changed, filled: chosen } = fillAsChosen(input, castings, used, answer.plan);
   const problems = limitProblems({ project, kit, filled: chosen, demands });
   const filled = chosen.map((unit, k) => withProblems(unit, problems[k]!));
   const fill = fillDocument(project, castings, filled);
-  const set = describeSet({
-    project,
-    kit,
-    days,
-    stated: used,
-    bills: fill.units.map(({ bill }) => bill),
-    answer,
-    wallByWall: costOf(used.problem, used.wallByWall),
-  });
-  return { ...fill, set };
+  const source = { project, kit, days, stated: used };
+  const before = sideOf(source, alone);
+  const after = sideOf(source, filled);
+  const set = describeSet({ ...source, pieces: after.pieces, answer });
+  const beforeParts = setParts(project, used, used.wallByWall, before.pieces);
+  const changes = describeChanges({ ...source, castings, before, beforeParts, after, changed });
+  return { fill: { ...fill, set: { ...set, changes } }, castings, filled, demands, stated: used, answer };
 }
 
 interface Choice {
@@ -109,70 +131,59 @@ function withProblems(unit: FilledUnit, problems: readonly Problem[]): FilledUni
   return { ...unit, fill: { ...unit.fill, problems: [...unit.fill.problems, ...problems] } };
 }
 
+/** The fill of all castings with the covers of a plan, and which of these are not the best for an interval alone. */
+export function fillAsChosen(
+  input: FillTogether,
+  castings: readonly Casting[],
+  stated: StatedProblem,
+  plan: Plan,
+): { readonly changed: readonly ChangedInterval[]; readonly filled: readonly FilledUnit[] } {
+  const changed = changedIntervals({ stated, plan, pours: poursByDay(input.project) });
+  const covers = changedCovers(stated, changed, castings);
+  const filled = castings.map((casting, k) =>
+    fillCasting(casting, input, ({ stretch, cover }) => covers[k]!.get(placeKey(stretch)) ?? cover),
+  );
+  return { changed, filled };
+}
+
+function sideOf(source: Omit<PiecesSource, "bills">, filled: readonly FilledUnit[]): Side {
+  const bills = filled.map(({ fill }) => fill.bill);
+  return { filled, bills, pieces: setPieces({ ...source, bills }) };
+}
+
+/** By casting: the cover of each interval that is filled otherwise than by itself, by its place. */
+function changedCovers(
+  stated: StatedProblem,
+  changed: readonly ChangedInterval[],
+  castings: readonly Casting[],
+): readonly ReadonlyMap<string, Chosen>[] {
+  const covers = castings.map(() => new Map<string, Chosen>());
+  for (const { casting, run, layout, interval, because } of changed) {
+    covers[casting]!.set(placeKey(interval.stretch), { ...coverOf(stated, run, layout), because });
+  }
+  return covers;
+}
+
 function* driven(
   { problem, wallByWall, amounts }: StatedProblem,
   input: OptimiseInput,
 ): Generator<SetProgress, SetAnswer> {
-  const told = ({ stage, best, bound }: SetProgress): SetProgress => ({
+  const { solver, isStopped, proofSteps, soFar } = input;
+  // Whatever a relaxation of a problem proves holds for the problem as well, so an earlier bound holds here.
+  const known = (bound: number) => Math.max(bound, soFar?.bound ?? 0);
+  const told = ({ stage, best, bound, plan }: Progress): SetProgress => ({
     stage,
     best: best / amounts.scale,
-    bound: bound / amounts.scale,
+    bound: Math.min(best, known(bound)) / amounts.scale,
+    soFar: { plan, bound: known(bound) },
   });
-  const { solver, isStopped, proofSteps } = input;
   const tools: OptimiseTools = {
     solver,
     ...(isStopped !== undefined && { isStopped }),
     ...(proofSteps !== undefined && { proofSteps }),
   };
-  const steps = optimiseSet(problem, wallByWall, tools);
+  const steps = optimiseSet(problem, soFar?.plan ?? wallByWall, tools);
   let step = steps.next();
   for (; step.done !== true; step = steps.next()) yield told(step.value);
-  return step.value;
-}
-
-interface ChosenCover {
-  readonly widths: readonly Mm[];
-  readonly closure: Mm | null;
-}
-
-/** By casting: the cover of each interval, by its place. */
-function chosenCovers(
-  { problem, runs }: StatedProblem,
-  plan: Plan,
-): readonly (ReadonlyMap<string, ChosenCover> | undefined)[] {
-  const covers: Map<string, ChosenCover>[] = [];
-  runs.forEach(({ casting, intervals }, run) => {
-    const own = covers[casting] ?? new Map<string, ChosenCover>();
-    covers[casting] = own;
-    const { columns, closures } = problem.offers[problem.runs[run]!.offer]!;
-    // Equal intervals in the order of their faces, the layouts in an order of their own: neither depends on names.
-    const layouts = [...plan[run]!]
-      .sort(compareLaidOut)
-      .flatMap(({ layout, times }) => Array.from({ length: times }, () => layout));
-    intervals.forEach(({ stretch }, k) => {
-      const { counts, closure } = layouts[k]!;
-      const widths = counts.flatMap((count, column) =>
-        Array.from({ length: count }, () => columns[column]!.width),
-      );
-      own.set(placeKey(stretch), { widths, closure: closure < 0 ? null : closures[closure]!.width });
-    });
-  });
-  return covers;
-}
-
-function placeKey({ face, low }: Stretch): string {
-  return `${face} ${low}`;
-}
-
-function compareLaidOut({ layout: a }: LaidOut, { layout: b }: LaidOut): number {
-  return a.closure - b.closure || countOf(a) - countOf(b) || compareCounts(a, b);
-}
-
-const countOf = ({ counts }: Layout) => counts.reduce((sum, count) => sum + count, 0);
-
-function compareCounts({ counts: a }: Layout, { counts: b }: Layout): number {
-  for (const [column, count] of a.entries()) {
-    if (count !== b[column]) return b[column]! - count;
-  }
-  return 0;
+  return { ...step.value, bound: known(step.value.bound) };
 }

@@ -5,31 +5,36 @@ import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import type { Casts } from "../castings.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
+import type { SetParts } from "../setChanges.ts";
 import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
 import { amountOf, fillersIn, mirroredCode, ownedOf, type StatedProblem } from "./problemOf.ts";
 import type { SetAnswer } from "./search.ts";
+import type { Plan } from "./setProblem.ts";
 import { widthsIn } from "./widths.ts";
 
-export interface SetSource {
+export interface PiecesSource {
   readonly project: Project;
   readonly kit: Kit;
   readonly days: readonly (readonly Casts[])[];
   readonly stated: StatedProblem;
   /** By casting. */
   readonly bills: readonly (readonly BillLine[])[];
+}
+
+export interface SetSource {
+  readonly project: Project;
+  readonly stated: StatedProblem;
+  readonly pieces: readonly SetPiece[];
   readonly answer: SetAnswer;
-  readonly wallByWall: PlanCost;
 }
 
 export function describeSet(source: SetSource): PanelSet {
-  const { stated, answer, wallByWall } = source;
-  const { problem, amounts, constant } = stated;
+  const { stated, answer, pieces } = source;
+  const { problem, amounts } = stated;
   const cost = costOf(problem, answer.plan);
-  const pieces = setPieces(source);
-  const closures = closureWork(stated, answer) + constant.closures;
+  const wallByWall = costOf(problem, stated.wallByWall);
   const missing = missingOf(source, cost);
   const fillers = fillersIn(stated, answer.plan);
-  const charged = amounts.whole(source.project.objective.filler ?? 0) * fillers;
   const paid = paidFor(problem, cost);
   const inUnits = (units: number) => units / amounts.scale;
   return {
@@ -37,14 +42,7 @@ export function describeSet(source: SetSource): PanelSet {
     countedBy: stated.countedBy,
     pieces,
     cost: inUnits(paid.total),
-    parts: {
-      set: inUnits(paid.set),
-      handling: inUnits(cost.work + problem.constant - closures - charged),
-      closures: inUnits(closures),
-      distinctSizes: inUnits(cost.charges),
-      ...(charged > 0 && { fillers: inUnits(charged) }),
-      fixed: fixedOf(pieces),
-    },
+    parts: setParts(source.project, stated, answer.plan, pieces),
     lowerBound: inUnits(Math.min(answer.bound, paid.total)),
     proof: answer.proof,
     chosen: { widths: widthsIn(problem, answer.plan).length, fillers },
@@ -58,7 +56,29 @@ function hasTooManyWidths({ problem, wallByWall }: StatedProblem): boolean {
   return widthsIn(problem, wallByWall).length > (problem.mostWidths ?? Number.POSITIVE_INFINITY);
 }
 
-function closureWork({ problem }: StatedProblem, { plan }: SetAnswer): number {
+/** What the cost of a plan is made of, its shortages priced as if they could be bought. */
+export function setParts(
+  project: Pick<Project, "objective">,
+  stated: StatedProblem,
+  plan: Plan,
+  pieces: readonly SetPiece[],
+): SetParts {
+  const { problem, amounts, constant } = stated;
+  const cost = costOf(problem, plan);
+  const closures = closureWork(stated, plan) + constant.closures;
+  const charged = amounts.whole(project.objective.filler ?? 0) * fillersIn(stated, plan);
+  const inUnits = (units: number) => units / amounts.scale;
+  return {
+    set: inUnits(paidFor(problem, cost).set),
+    handling: inUnits(cost.work + problem.constant - closures - charged),
+    closures: inUnits(closures),
+    distinctSizes: inUnits(cost.charges),
+    ...(charged > 0 && { fillers: inUnits(charged) }),
+    fixed: fixedOf(pieces),
+  };
+}
+
+function closureWork({ problem }: StatedProblem, plan: Plan): number {
   let sum = 0;
   problem.runs.forEach(({ offer }, run) => {
     for (const { layout, times } of plan[run]!) {
@@ -69,7 +89,7 @@ function closureWork({ problem }: StatedProblem, { plan }: SetAnswer): number {
 }
 
 /** Need of every code over all days, in the order of bills. */
-function setPieces({ project, kit, days, bills, stated }: SetSource): readonly SetPiece[] {
+export function setPieces({ project, kit, days, bills, stated }: PiecesSource): readonly SetPiece[] {
   const pieces = new Map(kit.pieces.map((piece) => [piece.code, piece]));
   const lines = new Map<string, BillLine>();
   const byDay = days.map((casts) => {

@@ -4,19 +4,19 @@
 //   opening       slides along its wall
 //   free end      is drawn out or in
 
-import type { FilledWith } from "../../fill/choices.ts";
-import { placeOf } from "../../fill/lines.ts";
-import type { FaceJoint, JointCause, SeenStretch } from "../../fill/stretchPieces.ts";
-import { unitToDocument } from "../../plan/documentProject.ts";
-import type { Edit } from "../../plan/edit.ts";
-import { shifted, straightChain } from "../../plan/editAxis.ts";
-import type { Position, Unit } from "../../plan/project.ts";
-import type { Mm } from "../../units.ts";
+import { unitToDocument } from "../plan/documentProject.ts";
+import type { Edit } from "../plan/edit.ts";
+import { shifted, straightChain, type WallEnd } from "../plan/editAxis.ts";
+import type { Position, Unit } from "../plan/project.ts";
+import type { Mm } from "../units.ts";
+import type { FilledWith } from "./choices.ts";
+import { placeOf } from "./lines.ts";
+import type { FaceJoint, JointCause, SeenStretch } from "./stretchPieces.ts";
 
 export type Mover =
   | { readonly kind: "wall"; readonly wall: string }
   | { readonly kind: "opening"; readonly opening: string }
-  | { readonly kind: "free-end"; readonly wall: string };
+  | { readonly kind: "free-end"; readonly wall: string; readonly end: WallEnd };
 
 export interface Movable {
   readonly mover: Mover;
@@ -27,7 +27,10 @@ export interface Movable {
 }
 
 /** What forces the two joints of a stretch, each mover once, those of the lower place first. */
-export function moversOf(seen: SeenStretch, { filled, unit }: FilledWith): readonly Movable[] {
+export function moversOf(
+  seen: SeenStretch,
+  { filled, unit }: Pick<FilledWith, "filled" | "unit">,
+): readonly Movable[] {
   const { settled } = filled.drafts[seen.stretch.face]!;
   const [low, high] = settled.isReversed ? [seen.right, seen.left] : [seen.left, seen.right];
   const at = (joint: FaceJoint, lengthens: 1 | -1) =>
@@ -86,9 +89,10 @@ function drawOut(id: string, { unit, direction, joint }: Around): Omit<Movable, 
   const wall = unit.walls.find((each) => each.id === id);
   if (wall === undefined) return null;
   const off = (end: Position) => Math.abs(placeOf(direction, end) - joint.at);
-  const at = off(wall.from) < off(wall.to) ? wall.from : wall.to;
+  const end: WallEnd = off(wall.from) < off(wall.to) ? "from" : "to";
+  const at = wall[end];
   return {
-    mover: { kind: "free-end", wall: id },
+    mover: { kind: "free-end", wall: id, end },
     editOf: (shift) => ({
       kind: "move-joint",
       unit: unit.id,
@@ -120,6 +124,8 @@ function isSameMover(a: Mover, b: Mover): boolean {
   return nameOf(a) === nameOf(b);
 }
 
-function nameOf(mover: Mover): string {
-  return `${mover.kind} ${mover.kind === "opening" ? mover.opening : mover.wall}`;
+/** Equal for what moves together. */
+export function nameOf(mover: Mover): string {
+  if (mover.kind === "opening") return `opening ${mover.opening}`;
+  return mover.kind === "wall" ? `wall ${mover.wall}` : `free end ${mover.end} of ${mover.wall}`;
 }
