@@ -28,6 +28,9 @@ export type KiloNewton = number;
 /** What a cubic metre weighs, kN/m³. */
 export type KiloNewtonPerCubicMetre = number;
 
+/** A time, days. */
+export type Day = number;
+
 /** A time, hours. */
 export type Hour = number;
 

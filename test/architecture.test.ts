@@ -28,6 +28,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   geom: ["clipper2-wasm"],
   solver: ["highs"],
+  exchange: ["fflate"],
   sheet: ["uqr", "fflate"],
   editor: [
     "react",

@@ -86,6 +86,8 @@ function concreteEntry(concrete: Concrete) {
     datum: figure(concrete.datum),
     strikingLoad: figure(concrete.strikingLoad),
     serviceLoad: figure(concrete.serviceLoad),
+    propRetention: figure(concrete.propRetention),
+    cycle: figure(concrete.cycle),
   };
 }
 

@@ -1,5 +1,6 @@
 // The core behind the commands: which module answers what the command line asks for.
 
+import { readStock } from "../exchange/stock/readStock.ts";
 import { fillProject } from "../fill/fillProject.ts";
 import { keepSet } from "../fill/keepSet.ts";
 import { findNudges } from "../fill/nudge/findNudges.ts";
@@ -47,6 +48,9 @@ export const coreTools: FillTools = {
     const input = await optimiseInput(project, kit, seconds);
     const chosen = driven(chooseSet(input));
     return { fill: chosen.fill, nudges: driven(findNudges({ ...input, chosen })) };
+  },
+  async stock(bytes, kit) {
+    return readStock(bytes, kit);
   },
   fonts: fontFiles,
   tables: projectTables,

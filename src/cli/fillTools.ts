@@ -10,7 +10,7 @@ import type { Sheet } from "../sheet/mark.ts";
 import type { FontFiles } from "../sheet/pdf/write.ts";
 import type { MadeFill } from "../sheet/sheetSet.ts";
 import type { Table } from "../sheet/tables.ts";
-import type { InputTools } from "./inputs.ts";
+import type { StockTools } from "./commands/stock.ts";
 
 /** The sheets of one unit, storey and hand, in the order in which they are bound. */
 export interface PrintedSet {
@@ -20,7 +20,7 @@ export interface PrintedSet {
   readonly sheets: readonly Sheet[];
 }
 
-export interface FillTools extends InputTools {
+export interface FillTools extends StockTools {
   readonly fill: (project: Project, kit: Kit) => Promise<FillDocument>;
   /** @param seconds - when to stop; null: when the work allowed is done */
   readonly optimise: (project: Project, kit: Kit, seconds: number | null) => Promise<FillDocument>;

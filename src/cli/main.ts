@@ -6,6 +6,7 @@ import { runCheck } from "./commands/check.ts";
 import { runFill } from "./commands/fill.ts";
 import { runOptimise } from "./commands/optimise.ts";
 import { runSheets } from "./commands/sheets.ts";
+import { runStock } from "./commands/stock.ts";
 import type { FillTools } from "./fillTools.ts";
 import type { ExitCode } from "./inputs.ts";
 import type { Io } from "./io.ts";
@@ -69,6 +70,15 @@ function runCommand(
       const curve = options.get("curve") ?? null;
       const nudges = options.get("nudges") ?? null;
       return runOptimise({ project, json, keep, curve, nudges, seconds }, io, tools);
+    }
+    case "stock": {
+      const buy = options.get("buy");
+      const from = options.get("from") ?? "";
+      return runStock(
+        { project, from, out: out ?? "", buy: buy === undefined ? null : buy === "true" },
+        io,
+        tools,
+      );
     }
     case "sheets": {
       const format = FORMATS.find((some) => some === options.get("format")) ?? "pdf";

@@ -1,6 +1,7 @@
 // What a person reads on the screen about the set: what it costs, how sure that is the least, what it saves.
 
-import type { FillDocument, PanelSet } from "../fill/result.ts";
+import type { Shortage } from "../fill/deliver/shortage.ts";
+import type { FillDocument, MissingPiece, PanelSet } from "../fill/result.ts";
 import { roundTo } from "../units.ts";
 
 const SHOWN_MISSING = 12;
@@ -84,9 +85,41 @@ function claimOf(set: PanelSet, amount: (value: number) => string): string {
 }
 
 function missingText({ missing = [] }: PanelSet): string {
-  const shown = missing.slice(0, SHOWN_MISSING).map(({ code, quantity }) => `${quantity} ${code}`);
-  const more = missing.length - shown.length;
-  return `Missing: ${shown.join(", ")}${more > 0 ? ` and ${more} more sizes` : ""}.`;
+  return `Missing: ${shortList(missing)}.`;
+}
+
+/** The first few with where they are lacking: "3 W600x2250 (pours p3, p4; unit T) and 2 more sizes". */
+export function shortList(short: readonly MissingPiece[]): string {
+  const shown = short
+    .slice(0, SHOWN_MISSING)
+    .map((each) => `${each.quantity} ${each.code}${placeText(each)}`);
+  const more = short.length - shown.length;
+  return `${shown.join(", ")}${more > 0 ? ` and ${more} more sizes` : ""}`;
+}
+
+function placeText({ pours, units }: MissingPiece): string {
+  const parts = [...named(pours, "pour"), ...named(units, "unit")];
+  return parts.length === 0 ? "" : ` (${parts.join("; ")})`;
+}
+
+const SHOWN_PLACES = 6;
+
+function named(ids: readonly string[], one: string): readonly string[] {
+  if (ids.length === 0) return [];
+  const more = ids.length > SHOWN_PLACES ? ", …" : "";
+  return [`${one}${ids.length === 1 ? "" : "s"} ${ids.slice(0, SHOWN_PLACES).join(", ")}${more}`];
+}
+
+/**
+ * What else is short of what is owned, where nothing may be bought: the choice of covers holds wall panels alone to the
+ * stock. Empty where nothing is.
+ */
+export function otherShortText({ lines }: Pick<Shortage, "lines">, buy: boolean): string {
+  if (buy) return "";
+  const others = lines.filter(({ short, family }) => short > 0 && family !== "wall-panel");
+  if (others.length === 0) return "";
+  const pieces = others.map(({ code, short, pours, units }) => ({ code, quantity: short, pours, units }));
+  return `Short beside wall panels: ${shortList(pieces)}. No choice of covers changes that.\n`;
 }
 
 function percent(part: number, whole: number): string {

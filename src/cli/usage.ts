@@ -29,7 +29,7 @@ const FILL: CommandUsage = {
       name: "out",
       value: "DIR",
       meaning:
-        "also write bill.csv, packing.csv, accessories.csv, stake-out lists and one SVG file per sheet into this folder; it is made if it is missing",
+        "also write bill.csv, packing.csv, accessories.csv, shortage.csv, deltas.csv (from pour to pour), stake-out lists and one SVG file per sheet into this folder; it is made if it is missing",
     },
     { name: "json", value: "FILE", meaning: "write the result here instead of to standard output" },
   ],
@@ -130,6 +130,28 @@ function isSeconds(text: string): boolean {
   return /^\d{1,6}(\.\d{1,3})?$/.test(text) && Number(text) > 0;
 }
 
+const STOCK: CommandUsage = {
+  name: "stock",
+  operands: ["PROJECT"],
+  options: [
+    {
+      name: "from",
+      value: "FILE",
+      meaning: "the list of what is owned, CSV or XLSX: a column of codes and one of counts",
+      isRequired: true,
+    },
+    { name: "out", value: "FILE", meaning: "the project with this stock, written anew", isRequired: true },
+    {
+      name: "buy",
+      value: "true|false",
+      meaning: "whether more may be bought; with false, optimise does with what is owned; kept if not given",
+      choices: ["true", "false"],
+    },
+  ],
+  purpose: "take what is owned into a project from a list",
+  isBuilt: true,
+};
+
 const later = (name: string, purpose: string): CommandUsage => ({
   name,
   operands: [],
@@ -142,6 +164,7 @@ export const COMMANDS: readonly CommandUsage[] = [
   FILL,
   CHECK,
   OPTIMISE,
+  STOCK,
   SHEETS,
   later("import", "read a drawing or a building model into a project file"),
   later("export", "drawings and lists for other programs"),

@@ -48,6 +48,8 @@ export interface Casts {
   /** The place of the casting in the list. */
   readonly casting: number;
   readonly mirror: boolean;
+  /** Its id; null in a project without pours. */
+  readonly pour: string | null;
 }
 
 /**
@@ -55,7 +57,8 @@ export interface Casts {
  * without pours every unit is one, in the order listed.
  */
 export function pourDays(project: Project, castings: readonly Casting[]): readonly (readonly Casts[])[] {
-  if (project.pours.length === 0) return castings.map((_, casting) => [{ casting, mirror: false }]);
+  if (project.pours.length === 0)
+    return castings.map((_, casting) => [{ casting, mirror: false, pour: null }]);
   const days: Casts[][] = [];
   const byDay = new Map<number, Casts[]>();
   for (const { id, mirror, day } of project.pours) {
@@ -64,7 +67,7 @@ export function pourDays(project: Project, castings: readonly Casting[]): readon
     const casts = known ?? [];
     if (known === undefined) days.push(casts);
     if (day !== null) byDay.set(day, casts);
-    casts.push({ casting, mirror });
+    casts.push({ casting, mirror, pour: id });
   }
   return days;
 }

@@ -48,8 +48,8 @@ export function mirrorFill(fill: UnitFill, kit: Kit): UnitFill {
 
 type Swap = (code: string) => string;
 
-// A piece cut to measure keeps its cut: "K-left/325" becomes "K-right/325".
-function codeSwap(kit: Kit): Swap {
+/** What takes the place of a code in the mirror. A piece cut to measure keeps its cut: "K-left/325" becomes "K-right/325". */
+export function codeSwap(kit: Kit): Swap {
   const swapped = new Map<string, string>();
   for (const piece of kit.pieces) {
     const partner = partnerOf(kit, piece);

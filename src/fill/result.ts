@@ -258,6 +258,14 @@ export interface SetPiece {
   readonly price: number | null;
 }
 
+/** A kind of piece of which there are too few. */
+export interface MissingPiece {
+  readonly code: string;
+  readonly quantity: number;
+  readonly pours: readonly string[];
+  readonly units: readonly string[];
+}
+
 /** The one set for every pour. */
 export interface PanelSet {
   readonly status: "optimal" | "gap" | "infeasible" | "stopped";
@@ -280,8 +288,8 @@ export interface PanelSet {
   readonly lacks?: "widths";
   /** The cost of filling every interval by itself, with what the limits forbid left out; null where that takes more panels or widths than there may be. */
   readonly wallByWall: number | null;
-  /** Pieces that no plan can do without and that are not there. */
-  readonly missing?: readonly { readonly code: string; readonly quantity: number }[];
+  /** Pieces that no plan can do without and that are not there, with the pours and units of the days that lack them. */
+  readonly missing?: readonly MissingPiece[];
   /** What the choice changed against filling every interval by itself. */
   readonly changes?: SetChanges;
 }

@@ -62,7 +62,12 @@ function setEntry(set: PanelSet) {
     ...(set.lacks !== undefined && { lacks: set.lacks }),
     wallByWall: set.wallByWall === null ? null : amount(set.wallByWall),
     ...(set.missing !== undefined && {
-      missing: set.missing.map((each) => ({ code: each.code, quantity: count(each.quantity) })),
+      missing: set.missing.map((each) => ({
+        code: each.code,
+        quantity: count(each.quantity),
+        pours: each.pours,
+        units: each.units,
+      })),
     }),
     ...(set.changes !== undefined && { changes: changesEntry(set.changes) }),
   };

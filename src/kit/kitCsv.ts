@@ -4,6 +4,7 @@
 // Names and codes come from a file somebody else may have written, so no cell may act as a formula where it is opened:
 // such a cell gets an apostrophe before it, which reading takes off again.
 
+import { recordsOf, separatorOf, withoutMark } from "./csvRecords.ts";
 import type { Kit } from "./kit.ts";
 import { type CellIssue, COLUMNS, type Column, type KitRow, kitToRows, rowOf, rowsToKit } from "./kitRows.ts";
 
@@ -38,10 +39,10 @@ export function readKitCsv(text: string): CsvAnswer {
     return refused([
       { line: 1, column: null, expected: `a table of up to ${LONGEST} characters`, found: "more" },
     ]);
-  const plain = text.replace(/^\uFEFF/, "");
+  const plain = withoutMark(text);
   const separator = separatorOf(plain);
   const parsed = recordsOf(plain, separator);
-  if (parsed.status === "broken") return refused([parsed.issue]);
+  if (parsed.status === "broken") return refused([{ ...parsed.issue, column: null }]);
   const [head, ...body] = parsed.records;
   const names = (head?.cells ?? []).map((cell) => cell.trim().toLowerCase());
   const wrong = headIssues(names);
@@ -108,84 +109,4 @@ function tidied(text: string, column: Column): string {
 function cellText(text: string): string {
   const guarded = FORMULA_START.test(text) ? `'${text}` : text;
   return NEEDS_QUOTES.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
-}
-
-// The sign that stands between the names of the first line.
-function separatorOf(text: string): string {
-  const [head = ""] = text.split(/[\r\n]/, 1);
-  return [";", "\t"].find((sign) => head.includes(sign)) ?? ",";
-}
-
-interface CsvRecord {
-  readonly line: number;
-  readonly cells: readonly string[];
-}
-
-type Records =
-  | { readonly status: "ok"; readonly records: readonly CsvRecord[] }
-  | { readonly status: "broken"; readonly issue: CsvIssue };
-
-// One pass; a quoted cell may hold separators, line ends and doubled quotes.
-function recordsOf(text: string, separator: string): Records {
-  const records: CsvRecord[] = [];
-  let cells: string[] = [];
-  let line = 1;
-  let startLine = 1;
-  let at = 0;
-  const endRecord = () => {
-    records.push({ line: startLine, cells });
-    cells = [];
-    startLine = line;
-  };
-  while (at < text.length) {
-    if (text[at] === '"') {
-      const quoted = quotedCell(text, at);
-      if (quoted === null) return broken(line, "a closing quote", "the end of the text");
-      cells.push(quoted.cell);
-      line += quoted.lines;
-      at = quoted.end;
-      const next = text[at];
-      if (next !== undefined && next !== separator && next !== "\r" && next !== "\n")
-        return broken(line, "the end of the cell after its closing quote", JSON.stringify(next));
-    } else {
-      const end = endOfCell(text, at, separator);
-      cells.push(text.slice(at, end));
-      at = end;
-    }
-    if (text[at] === separator) {
-      at += 1;
-      if (at < text.length && text[at] !== "\r" && text[at] !== "\n") continue;
-      cells.push("");
-    }
-    if (text[at] === "\r" && text[at + 1] === "\n") at += 1;
-    at += 1;
-    line += 1;
-    endRecord();
-  }
-  return { status: "ok", records };
-}
-
-function broken(line: number, expected: string, found: string): Records {
-  return { status: "broken", issue: { line, column: null, expected, found } };
-}
-
-function quotedCell(text: string, from: number): { cell: string; end: number; lines: number } | null {
-  let end = from + 1;
-  for (;;) {
-    const quote = text.indexOf('"', end);
-    if (quote < 0) return null;
-    if (text[quote + 1] !== '"') {
-      end = quote;
-      break;
-    }
-    end = quote + 2;
-  }
-  const cell = text.slice(from + 1, end).replaceAll('""', '"');
-  return { cell, end: end + 1, lines: cell.split(/\r\n|\r|\n/).length - 1 };
-}
-
-function endOfCell(text: string, from: number, separator: string): number {
-  let end = from;
-  while (end < text.length && text[end] !== separator && text[end] !== "\r" && text[end] !== "\n") end += 1;
-  return end;
 }

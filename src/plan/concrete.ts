@@ -18,6 +18,7 @@ import { object, optional } from "../json/members.ts";
 import type { JsonObject } from "../json/value.ts";
 import type {
   Celsius,
+  Day,
   Hour,
   KiloNewtonPerCubicMetre,
   KiloPascal,
@@ -66,11 +67,18 @@ export interface Concrete {
   /** Load on the slab when it is struck beside its own weight, and what it is designed for in all, unfactored. */
   readonly strikingLoad: KiloPascal;
   readonly serviceLoad: KiloPascal | null;
+  /** How long props stay under a slab, and from one day of pouring to the next: how many sets of props turn over. */
+  readonly propRetention: Day;
+  readonly cycle: Day;
 }
 
 const MOST_READINGS = 2000;
 /** Common practice, no source: people and tools while forms come down. */
 const STRIKING_LOAD: KiloPascal = 0.75;
+/** @see IS 456:2000, 11.3.1, read at dreamhomeguide.in: props of slabs that span up to 4.5 m */
+const PROP_RETENTION: Day = 7;
+/** Common practice, no source: a unit a day. */
+const CYCLE: Day = 1;
 /** The depth to which the equations of ACI 347 hold. */
 const VIBRATION_DEPTH: Mm = 1200;
 
@@ -115,6 +123,8 @@ const shape = {
   datum: optional(number({ least: -12, greatest: 5, unit: "°C" }), 0),
   strikingLoad: optional(number({ least: 0, greatest: 20, unit: "kPa" }), STRIKING_LOAD),
   serviceLoad: optional(number({ least: 0.5, greatest: 100, unit: "kPa" }), null),
+  propRetention: optional(number({ least: 0.5, greatest: 120, unit: "d" }), PROP_RETENTION),
+  cycle: optional(number({ least: 0.25, greatest: 120, unit: "d" }), CYCLE),
 };
 
 /** What each method cannot do without. */

@@ -7,6 +7,7 @@
 //   └──────────────────────────┴───────────┘
 
 import type { FilledFace, Soffit } from "../fill/result.ts";
+import type { RoomParts } from "../fill/roomParts.ts";
 import type { Box } from "./box.ts";
 import { listHeight, listMarks } from "./countList.ts";
 import { type CountRow, overheadRows } from "./countRows.ts";
@@ -16,7 +17,6 @@ import { bullet, heading, type NoteBlock, notesMarks } from "./notes.ts";
 import { type RoomPage, roomPage } from "./page.ts";
 import { plainText } from "./plainText.ts";
 import { boundsOfPlan, planView } from "./planView.ts";
-import type { RoomParts } from "./roomParts.ts";
 import { scaleText } from "./scale.ts";
 import { type Band, bandNames, bandsOf } from "./soffit/bands.ts";
 import { doorMarks } from "./soffit/doorMarks.ts";

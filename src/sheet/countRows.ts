@@ -3,11 +3,11 @@
 // Counted from the parts the sheet draws, each piece id once. The sum over all sheets of a unit is the unit's bill,
 // less what has no place of its own (pins, wedges, sleeves).
 
+import type { RoomParts } from "../fill/roomParts.ts";
 import { FAMILIES, type Family } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
 import type { SheetInfo } from "./info.ts";
 import { lookOf, type PieceLook, plainLook } from "./pieceMark.ts";
-import type { RoomParts } from "./roomParts.ts";
 import { overheadLook, sidesOf } from "./soffit/overheadPiece.ts";
 import { WORDS } from "./words.ts";
 

@@ -5,11 +5,11 @@
 //    ││           ││     band of that depth, turned into the plane of the face.
 //
 import type { EdgePiece, FaceOpening, RevealPiece, RevealSide } from "../fill/result.ts";
+import { alongFace } from "../fill/roomParts.ts";
 import type { Mm } from "../units.ts";
 import { type Box, boxRound } from "./box.ts";
 import type { Mark, Point } from "./mark.ts";
 import { FINE, OUTLINE, THIN } from "./pieceMark.ts";
-import { alongFace } from "./roomParts.ts";
 import { boxIn, type RibbonContext, type Stretch, voidOf } from "./stretch.ts";
 
 export interface FramePiece {

@@ -4,9 +4,9 @@
 // letters of its two faces. On one face panels come first, then what frames the openings, then the head of the wall.
 
 import type { FacePiece, RevealSide } from "../fill/result.ts";
+import type { RoomParts } from "../fill/roomParts.ts";
 import type { SheetFace, SheetRing } from "./faceOrder.ts";
 import { isCornerPiece, isHeadPiece } from "./pieceKind.ts";
-import type { RoomParts } from "./roomParts.ts";
 
 export interface PieceName {
   /** Letter or letters: of the face, or of the two faces of a corner. */

@@ -1,6 +1,7 @@
 // Gathers what the ribbon of one room needs beside its faces: names, order of taking out, what lies behind each face.
 
 import type { EdgePiece, FilledFace, UnitFill } from "../fill/result.ts";
+import { alongFace, isOnFace, type RoomParts } from "../fill/roomParts.ts";
 import { comparePoints, distance } from "../geom/point.ts";
 import type { Mm } from "../units.ts";
 import type { SheetRing } from "./faceOrder.ts";
@@ -8,7 +9,6 @@ import type { SheetInfo } from "./info.ts";
 import { roomPage } from "./page.ts";
 import { pieceNames } from "./pieceNames.ts";
 import { plainText } from "./plainText.ts";
-import { alongFace, isOnFace, type RoomParts } from "./roomParts.ts";
 import { ribbonScale } from "./scale.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { WORDS } from "./words.ts";

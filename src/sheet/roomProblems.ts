@@ -1,7 +1,7 @@
 // Which of a unit's problems belong on which sheet.
 
 import type { Problem, UnitFill } from "../fill/result.ts";
-import { alongFace, type RoomParts } from "./roomParts.ts";
+import { alongFace, type RoomParts } from "../fill/roomParts.ts";
 
 /** A problem with the number it carries on every sheet and on the screen: its place in the fill, from 1. */
 export interface NumberedProblem {

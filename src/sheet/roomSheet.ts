@@ -12,6 +12,7 @@
 // the list; notes go on on the back.
 
 import type { FacePiece, UnitFill } from "../fill/result.ts";
+import { type RoomParts, roomPartsOf } from "../fill/roomParts.ts";
 import { type BackPage, backPages } from "./backPages.ts";
 import { listMarks } from "./countList.ts";
 import { type CountRow, countRows, wallRows } from "./countRows.ts";
@@ -26,7 +27,6 @@ import { LOWER_LEAST, type RoomPage, roomPage } from "./page.ts";
 import { OUTLINE } from "./pieceMark.ts";
 import { filePart, plainText } from "./plainText.ts";
 import { ribbonContext } from "./ribbonContext.ts";
-import { type RoomParts, roomPartsOf } from "./roomParts.ts";
 import { problemsOf } from "./roomProblems.ts";
 import { rowMarks } from "./rowMarks.ts";
 import { type PlacedRow, type PlacedStretch, placeRow } from "./rowPlace.ts";

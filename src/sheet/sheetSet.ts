@@ -10,10 +10,12 @@ import type { FillDocument, UnitFill } from "../fill/result.ts";
 import type { Union } from "../geom/union.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project, Unit } from "../plan/project.ts";
+import { deltaSheets } from "./deltas/deltaSheet.ts";
 import { type SheetFields, type SheetInfo, sheetInfoOf } from "./info.ts";
 import { accessorySheets } from "./lists/accessorySheet.ts";
 import { billSheets } from "./lists/billSheet.ts";
 import { packingSheets } from "./lists/packingSheet.ts";
+import { shortageSheets } from "./lists/shortageSheet.ts";
 import type { Sheet } from "./mark.ts";
 import { planAndElevations } from "./panelPlan/sheets.ts";
 import { filePart } from "./plainText.ts";
@@ -32,10 +34,23 @@ export interface SheetSource {
   readonly isMirrored: boolean;
   readonly info: SheetInfo;
   readonly union: Union;
+  /** The fill of all units, as drawn, and the place of this entry in it. */
+  readonly whole: FillDocument;
+  readonly entry: number;
+  /** Sheets of the whole project go with the first entry and hand. */
+  readonly isFirst: boolean;
 }
 
 /** What a sheet is for. The panel plan goes with the elevations. */
-export type SheetKind = "room" | "elevations" | "soffit" | "setting-out" | "bill" | "packing" | "accessories";
+export type SheetKind =
+  | "room"
+  | "elevations"
+  | "soffit"
+  | "setting-out"
+  | "bill"
+  | "packing"
+  | "accessories"
+  | "delta";
 
 /** A sheet as it is bound. */
 export interface BoundSheet extends Sheet {
@@ -58,10 +73,15 @@ const KINDS: readonly (readonly [SheetKind, SheetMaker])[] = [
   ["elevations", ({ fill, info }) => planAndElevations(fill, info)],
   ["soffit", (source) => soffitPlanSheets(source)],
   ["setting-out", (source) => settingOutSheets(source)],
-  ["bill", ({ fill, info }) => billSheets(fill, info)],
+  ["bill", (source) => [...billSheets(source.fill, source.info), ...wholeShortage(source)]],
   ["packing", ({ fill, info }) => packingSheets(fill, info)],
   ["accessories", ({ fill, info }) => accessorySheets(fill, info)],
+  ["delta", (source) => deltaSheets({ ...source, fill: source.whole }, source.fill, source, source.info)],
 ];
+
+function wholeShortage({ isFirst, whole, fill, info, ...made }: SheetSource): readonly Sheet[] {
+  return isFirst ? shortageSheets({ ...made, fill: whole }, fill, info) : [];
+}
 
 /** The sheets of one entry and hand. Their names are unique among those of their unit in this hand. */
 export function sheetSet(source: SheetSource): readonly BoundSheet[] {
@@ -119,10 +139,22 @@ export function handedEntries(made: MadeFill, fields: SheetFields = {}): readonl
     if (unit === undefined)
       throw new RangeError(`the fill has a unit "${entry.unit}" that the project lacks`);
     const storey = storeys[index]!.slice(entry.unit.length).replace("@", "-storey-");
-    return handsOf(entry, project, kit).map(({ hand, isMirrored }): HandedEntry => {
+    return handsOf(entry, project, kit).map(({ hand, isMirrored }, k): HandedEntry => {
       const info = sheetInfoOf({ project, unit, kit }, hand, fields);
       const ending = storey + (isMirrored ? "-mirrored" : "");
-      return { name: plain[at]! + ending, ending, project, kit, unit, fill: hand, isMirrored, info };
+      return {
+        name: plain[at]! + ending,
+        ending,
+        project,
+        kit,
+        unit,
+        fill: hand,
+        isMirrored,
+        info,
+        whole: fill,
+        entry: index,
+        isFirst: index === 0 && k === 0,
+      };
     });
   });
 }

@@ -7,6 +7,7 @@
 // Most stretches are whole faces. A face too long for a row is cut where no panel or opening is cut with it.
 
 import type { EdgePiece, FilledFace } from "../fill/result.ts";
+import type { RoomParts } from "../fill/roomParts.ts";
 import type { Mm } from "../units.ts";
 import type { Box } from "./box.ts";
 import type { SheetCorner, SheetFace } from "./faceOrder.ts";
@@ -15,7 +16,6 @@ import type { LabelPart } from "./label.ts";
 import type { RowSpan } from "./page.ts";
 import { isHeadPiece } from "./pieceKind.ts";
 import type { PieceName } from "./pieceNames.ts";
-import type { RoomParts } from "./roomParts.ts";
 
 export interface Stretch {
   readonly sheetFace: SheetFace;

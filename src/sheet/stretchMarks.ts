@@ -1,6 +1,7 @@
 // Draws one stretch of the ribbon in its own coordinates: pieces, openings, gaps, ties and what lies on them.
 
 import type { FacePiece } from "../fill/result.ts";
+import { alongFace, isOnFace } from "../fill/roomParts.ts";
 import { type Box, centreOf, grown } from "./box.ts";
 import { fittingMark } from "./fittingMark.ts";
 import { ringMarks } from "./label.ts";
@@ -8,7 +9,6 @@ import type { Mark } from "./mark.ts";
 import { edgeMark, openingMarks } from "./openingFrame.ts";
 import { openingLabels } from "./openingLabels.ts";
 import { ghostMarks, lookOf, notchMark, pieceMarks, tieMark } from "./pieceMark.ts";
-import { alongFace, isOnFace } from "./roomParts.ts";
 import { beginsIn, boxIn, type RibbonContext, type Stretch } from "./stretch.ts";
 import { type InsideLabel, type StretchLabels, stretchLabels } from "./stretchLabels.ts";
 

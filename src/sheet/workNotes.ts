@@ -1,10 +1,10 @@
 // What a room's notes say of its ties, pins and spreaders: whose they are, how long, how many, how high.
 
 import { type PinRule, pinsAtEdges, pinsOnFace, pinsOverhead } from "../fill/accessories.ts";
+import type { RoomParts } from "../fill/roomParts.ts";
 import type { Language } from "../plan/project.ts";
 import type { SheetRing } from "./faceOrder.ts";
 import { numberWords } from "./numberWords.ts";
-import type { RoomParts } from "./roomParts.ts";
 import type { RibbonContext } from "./stretch.ts";
 import { WORDS } from "./words.ts";
 

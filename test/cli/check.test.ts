@@ -20,6 +20,7 @@ async function run(line: string, given: Given = {}, change: Partial<FillTools> =
     optimiseWithNudges: () => Promise.reject(new Error("not asked for")),
     sheets: () => Promise.resolve([]),
     tables: () => [],
+    stock: () => Promise.reject(new Error("no list is read")),
     fonts: () => Promise.reject(new Error("no font is asked for")),
     ...change,
   };

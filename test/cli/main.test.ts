@@ -33,6 +33,7 @@ function core(fill: FillDocument, members: Partial<FillTools> = {}): FillTools {
     tradeOff: () => Promise.reject(new Error("not asked for")),
     keep: () => Promise.reject(new Error("not asked for")),
     optimiseWithNudges: () => Promise.reject(new Error("not asked for")),
+    stock: () => Promise.reject(new Error("no list is read")),
     fonts: () => Promise.reject(new Error("no font is asked for")),
     tables: () => [{ name: "bill.csv", text: "" }],
     sheets: () => Promise.resolve([{ name: "a", sheets: ["A Kitchen", "A kitchen", "../../A"].map(sheet) }]),

@@ -119,7 +119,38 @@ describe("optimise", () => {
     const { code, out, err } = await run("optimise a.json", { ...project, stock: {}, buy: false });
     expect(code).toBe(1);
     expect(JSON.parse(out).set.status).toBe("infeasible");
-    expect(err).toMatch(/No plan exists .*\nMissing: \d+ P\d+/);
+    expect(err).toMatch(/No plan exists .*\nMissing: \d+ P\d+ \(pours? [^;]+; units? [^)]+\)/);
+    for (const { pours, units } of JSON.parse(out).set.missing) {
+      expect(pours.length).toBeGreaterThan(0);
+      expect(units.length).toBeGreaterThan(0);
+    }
+  });
+
+  it("fills with what there is where that is just enough, and with one piece fewer says what is short and where", async () => {
+    const bought = JSON.parse((await run("optimise a.json")).out).set.pieces;
+    const stock = Object.fromEntries(
+      bought.map(({ code, needed }: { code: string; needed: number }) => [code, needed]),
+    );
+    const exact = await run("optimise a.json", { ...project, stock, buy: false });
+    expect(JSON.parse(exact.out).set.pieces.every(({ toBuy }: { toBuy: number }) => toBuy === 0)).toBe(true);
+    expect(exact.err).not.toMatch(/Missing|Short/);
+    for (const code of Object.keys(stock).filter((each) => each.startsWith("P"))) {
+      const { out } = await run("optimise a.json", {
+        ...project,
+        stock: { ...stock, [code]: stock[code] - 1 },
+        buy: false,
+      });
+      const { set } = JSON.parse(out);
+      const panels = set.pieces.filter(({ family }: { family: string }) => family === "wall-panel");
+      const isHeld = panels.every(({ toBuy }: { toBuy: number }) => toBuy === 0);
+      expect([code, set.status === "infeasible" || set.missing?.length > 0]).toEqual([code, !isHeld]);
+    }
+    const fewer = await run("optimise a.json", {
+      ...project,
+      stock: { ...stock, End: stock.End - 1 },
+      buy: false,
+    });
+    expect(fewer.err).toMatch(/Short beside wall panels: 1 End \(pours? [^;]+; units? [^)]+\)\./);
   });
 
   it("stopped before it knows whether the panels are enough, it claims neither", async () => {

@@ -81,7 +81,7 @@ describe("the process", () => {
     expect(ran.code).toBe(0);
     const names = (await readdir(join(folder, "out"))).sort();
     const tables = names.filter((name) => name.endsWith(".csv"));
-    expect(tables).toEqual(["accessories.csv", "bill.csv", "packing.csv", "stake-out.csv"]);
+    expect(tables).toEqual(["accessories.csv", "bill.csv", "packing.csv", "shortage.csv", "stake-out.csv"]);
     const sheets = names.filter((name) => !tables.includes(name));
     expect(sheets.length).toBeGreaterThan(0);
     for (const name of sheets) {
@@ -109,6 +109,7 @@ describe("the process", () => {
       "bill.csv",
       "packing.csv",
       "sheets.csv",
+      "shortage.csv",
       "stake-out.csv",
     ]);
   });

@@ -17,7 +17,9 @@ const pours = [
 ];
 
 /** Beside the sheets, for a spreadsheet. */
-const TABLES = ["o/bill.csv", "o/packing.csv", "o/accessories.csv"];
+const TABLES = ["o/bill.csv", "o/packing.csv", "o/accessories.csv", "o/shortage.csv"];
+/** Where pours follow one another. */
+const DELTAS = "o/deltas.csv";
 const POINTS = ["a", "a-mirrored", "a-storey-2"].map((name) => `o/${name}-stake-out.csv`);
 
 async function run(
@@ -39,6 +41,7 @@ describe("sheets", () => {
       "o/a-mirrored.pdf",
       "o/a-storey-2.pdf",
       ...TABLES,
+      DELTAS,
       ...POINTS,
     ]);
     for (const name of names.filter((some) => some.endsWith(".pdf"))) {
@@ -67,6 +70,7 @@ describe("sheets", () => {
       "o/a-mirrored.html",
       "o/a-storey-2.html",
       ...TABLES,
+      DELTAS,
       ...POINTS,
     ]);
     const addresses = [...files.get("o/a.html")!.matchAll(/(?:src|href|url\()\s*[=]?"?([a-z]+):/g)].map(

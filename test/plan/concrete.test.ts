@@ -24,6 +24,8 @@ const DEFAULTS = {
   datum: 0,
   strikingLoad: 0.75,
   serviceLoad: null,
+  propRetention: 7,
+  cycle: 1,
 };
 
 describe("the concrete of a project", () => {

@@ -3,11 +3,11 @@
 
 import { describe, expect, it } from "vitest";
 import type { UnitFill } from "../../src/fill/result.ts";
+import { roomPartsOf } from "../../src/fill/roomParts.ts";
 import { countRows } from "../../src/sheet/countRows.ts";
 import { faceLetter, sheetRings } from "../../src/sheet/faceOrder.ts";
 import type { Mark, Sheet } from "../../src/sheet/mark.ts";
 import { pieceNames } from "../../src/sheet/pieceNames.ts";
-import { roomPartsOf } from "../../src/sheet/roomParts.ts";
 import { roomSheets } from "../../src/sheet/roomSheet.ts";
 import { oneRoomFill, oneRoomInfo } from "../support/fixtureFill.ts";
 import { timesDrawn } from "../support/sheetClaims.ts";

@@ -40,10 +40,13 @@ export function expectTrueSet(fill: FillDocument, project: Project, kit: Kit): v
   let cost = 0;
   let sizes = 0;
   for (const piece of set.pieces) {
-    if ((pieces.get(piece.code)?.stays ?? 0) === 0)
-      expect(piece.needed, piece.code).toBe(
-        Math.max(...[...days.values()].map((counts) => counts.get(piece.code) ?? 0)),
-      );
+    // A piece cut to a length stays as long as the piece it was cut from.
+    const stays = (pieces.get(piece.code) ?? pieces.get(piece.code.replace(/\/\d+$/, "")))?.stays ?? 0;
+    const byDay = [...days.values()].map((counts) => counts.get(piece.code) ?? 0);
+    const standing = byDay.map((_, day) =>
+      byDay.filter((_, other) => other <= day && other >= day - stays).reduce((sum, each) => sum + each, 0),
+    );
+    expect(piece.needed, piece.code).toBe(Math.max(...standing));
     expect(piece.owned).toBe(project.stock[piece.code] ?? 0);
     expect(piece.toBuy).toBe(Math.max(0, piece.needed - piece.owned));
     if (piece.family !== "wall-panel") continue;

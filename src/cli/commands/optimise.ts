@@ -1,5 +1,6 @@
 // The command `optimise`: a project file in, the fill of all units with one panel set for every pour out, as JSON.
 
+import { shortageOf } from "../../fill/deliver/shortage.ts";
 import { writeNudges } from "../../fill/nudge/nudgeList.ts";
 import { writeCurve } from "../../fill/writeCurve.ts";
 import { writeFillDocument } from "../../fill/writeFill.ts";
@@ -8,7 +9,7 @@ import type { FillTools } from "../fillTools.ts";
 import { type ExitCode, readInputs, stop, warningList } from "../inputs.ts";
 import type { Io } from "../io.ts";
 import { nudgeSummary } from "../nudgeSummary.ts";
-import { setSummary } from "../setSummary.ts";
+import { otherShortText, setSummary } from "../setSummary.ts";
 import { fillSummary } from "../summary.ts";
 import { errorCount, placeFault, resultPath } from "./made.ts";
 
@@ -65,6 +66,7 @@ export async function runOptimise(
   if (said.status === "failed") return stop(io, `Cannot write ${said.path}: ${said.reason}.\n`);
   const told = [
     setSummary(fill, kit.currency),
+    otherShortText(shortageOf(fill, kit, project), project.buy),
     changesSummary(fill),
     nudgeSummary(nudges, kit.currency),
   ].join("");

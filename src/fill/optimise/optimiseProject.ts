@@ -98,7 +98,7 @@ function* chooseFree(input: OptimiseInput): Generator<SetProgress, ChosenSet> {
   const source = { project, kit, days, stated: used };
   const before = sideOf(source, alone);
   const after = sideOf(source, filled);
-  const set = describeSet({ ...source, pieces: after.pieces, answer });
+  const set = describeSet({ ...source, bills: after.bills, pieces: after.pieces, answer });
   const beforeParts = setParts(project, used, used.wallByWall, before.pieces);
   const changes = describeChanges({ ...source, castings, before, beforeParts, after, changed });
   return { fill: { ...fill, set: { ...set, changes } }, castings, filled, demands, stated: used, answer };

@@ -6,6 +6,7 @@ import type { Project } from "../../plan/project.ts";
 import { squareMetres } from "../../units.ts";
 import { compareNaturally } from "../bill.ts";
 import type { Casts } from "../castings.ts";
+import { ownedOf } from "../dayNeeds.ts";
 import type { PanelSet } from "../result.ts";
 import type { FreeInterval } from "../solve.ts";
 import { type Amounts, amountsOf, greatestDivisor } from "./amounts.ts";
@@ -180,11 +181,6 @@ export function amountOf(piece: Piece | undefined, by: PanelSet["countedBy"]): n
   if (by === "price") return piece.price ?? 0;
   if (by === "mass") return piece.mass;
   return piece.family === "wall-panel" ? squareMetres(piece.width, piece.height) : 0;
-}
-
-/** Pieces of this code there are already. */
-export function ownedOf({ stock }: Project, code: string): number {
-  return Object.hasOwn(stock, code) ? stock[code]! : 0;
 }
 
 /** What stands in a mirrored pour for a piece of this code. */

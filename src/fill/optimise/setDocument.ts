@@ -3,11 +3,12 @@
 import type { Kit } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
-import type { Casts } from "../castings.ts";
+import { type Casts, castingsOf } from "../castings.ts";
+import { dayNeeds, greatestNeed, ownedOf, pieceFinder, whereShort, windowNeeds } from "../dayNeeds.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
 import type { SetParts } from "../setChanges.ts";
 import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
-import { amountOf, fillersIn, mirroredCode, ownedOf, type StatedProblem } from "./problemOf.ts";
+import { amountOf, fillersIn, type StatedProblem } from "./problemOf.ts";
 import type { SetAnswer } from "./search.ts";
 import type { Plan } from "./setProblem.ts";
 import { widthsIn } from "./widths.ts";
@@ -21,9 +22,7 @@ export interface PiecesSource {
   readonly bills: readonly (readonly BillLine[])[];
 }
 
-export interface SetSource {
-  readonly project: Project;
-  readonly stated: StatedProblem;
+export interface SetSource extends PiecesSource {
   readonly pieces: readonly SetPiece[];
   readonly answer: SetAnswer;
 }
@@ -91,37 +90,15 @@ function closureWork({ problem }: StatedProblem, plan: Plan): number {
 /** Need of every code over all days, in the order of bills. */
 export function setPieces({ project, kit, days, bills, stated }: PiecesSource): readonly SetPiece[] {
   const pieces = new Map(kit.pieces.map((piece) => [piece.code, piece]));
-  const lines = new Map<string, BillLine>();
-  const byDay = days.map((casts) => {
-    const counts = new Map<string, number>();
-    for (const { casting, mirror } of casts) {
-      for (const line of bills[casting]!) {
-        const code = mirror ? mirroredCode(line.code, kit, pieces) : line.code;
-        lines.set(code, { ...line, code });
-        counts.set(code, (counts.get(code) ?? 0) + line.quantity);
-      }
-    }
-    return counts;
-  });
-  return [...lines.values()].sort(compareLines).map(({ code, family }): SetPiece => {
+  const cutFrom = pieceFinder(kit);
+  const needs = dayNeeds(bills, days, kit);
+  return [...needs.lines].sort(compareLines).map(({ code, family }): SetPiece => {
     const piece = pieces.get(code);
-    const needed = greatestNeed(byDay, code, piece?.stays ?? 0);
+    const needed = greatestNeed(needs, code, cutFrom(code)?.stays ?? 0);
     const owned = ownedOf(project, code);
     const price = family === "wall-panel" ? amountOf(piece, stated.countedBy) : (piece?.price ?? null);
     return { code, family, needed, owned, toBuy: Math.max(0, needed - owned), price };
   });
-}
-
-function greatestNeed(byDay: readonly ReadonlyMap<string, number>[], code: string, stays: number): number {
-  let most = 0;
-  for (let first = 0; first < byDay.length; first++) {
-    const window = byDay.slice(first, first + stays + 1);
-    most = Math.max(
-      most,
-      window.reduce((sum, counts) => sum + (counts.get(code) ?? 0), 0),
-    );
-  }
-  return most;
 }
 
 function fixedOf(pieces: readonly SetPiece[]): number {
@@ -134,14 +111,21 @@ function fixedOf(pieces: readonly SetPiece[]): number {
 }
 
 // Where the set has to do with what is owned: wall panels, the pieces the choice is about.
-function missingOf({ project, stated, answer }: SetSource, cost: PlanCost): NonNullable<PanelSet["missing"]> {
+function missingOf(source: SetSource, cost: PlanCost): NonNullable<PanelSet["missing"]> {
+  const { project, stated, answer, days, bills, kit } = source;
   if (project.buy) return [];
   const { codes, problem } = stated;
-  if (answer.status !== "infeasible")
-    return codes
-      .map((code, kind) => ({ code, quantity: cost.missing[kind]! }))
-      .filter(({ quantity }) => quantity > 0);
-  return codes
-    .map((code, kind) => ({ code, quantity: Math.max(0, cost.need[kind]! - problem.kinds[kind]!.owned) }))
-    .filter(({ quantity }) => quantity > 0);
+  const castings = castingsOf(project);
+  const needs = dayNeeds(bills, days, kit);
+  const find = pieceFinder(kit);
+  const short = (kind: number) =>
+    answer.status === "infeasible"
+      ? Math.max(0, cost.need[kind]! - problem.kinds[kind]!.owned)
+      : cost.missing[kind]!;
+  return codes.flatMap((code, kind) => {
+    const quantity = short(kind);
+    if (quantity === 0) return [];
+    const windows = windowNeeds(needs, code, find(code)?.stays ?? 0);
+    return [{ code, quantity, ...whereShort(windows, ownedOf(project, code), days, castings) }];
+  });
 }

@@ -1,11 +1,11 @@
 // What the elevations of one room share: its rings, its names, its title, all as on the room sheet.
 
 import type { UnitFill } from "../../fill/result.ts";
+import { type RoomParts, roomPartsOf } from "../../fill/roomParts.ts";
 import { type SheetRing, sheetRings } from "../faceOrder.ts";
 import type { SheetInfo } from "../info.ts";
 import { plainText } from "../plainText.ts";
 import { ribbonContext } from "../ribbonContext.ts";
-import { type RoomParts, roomPartsOf } from "../roomParts.ts";
 import type { RibbonContext } from "../stretch.ts";
 import { WORDS } from "../words.ts";
 

@@ -1,5 +1,6 @@
 // What the store hands out beside the panels: how much a pour needs, how much is added for loss, what comes back.
 
+import { isConsumed, SPARE_PERCENT, SPARES, sparesOf } from "../../fill/deliver/spares.ts";
 import type { Family } from "../../kit/kit.ts";
 import type { SquareMetre } from "../../units.ts";
 import type { ListItem } from "./listItems.ts";
@@ -18,21 +19,6 @@ const ACCESSORIES: readonly Family[] = [
   "prop",
   "shoring-strip",
 ];
-
-/**
- * Spares in percent of the need, and how many panels of a size must be needed before it has any. Common practice, no
- * source.
- */
-export const SPARES = { pin: 5, wedge: 8, tie: 5, panel: 1, leastPanels: 20 } as const;
-
-const SPARE_PERCENT: { readonly [F in Family]?: number } = {
-  pin: SPARES.pin,
-  wedge: SPARES.wedge,
-  tie: SPARES.tie,
-  "tie-sleeve": SPARES.tie,
-  "wall-panel": SPARES.panel,
-  "slab-panel": SPARES.panel,
-};
 
 const PANELS: readonly Family[] = ["wall-panel", "slab-panel"];
 
@@ -65,14 +51,14 @@ export function accessorySchedule(items: readonly ListItem[]): AccessorySchedule
 
 function rowOf(item: ListItem, issued: "with-need" | "spare-alone"): AccessoryRow {
   const sparePercent = SPARE_PERCENT[item.family] ?? null;
-  const spare = sparePercent === null ? 0 : Math.ceil((item.quantity * sparePercent) / 100);
+  const spare = sparesOf(item.family, item.quantity);
   return {
     item,
     needed: item.quantity,
     sparePercent,
     spare,
     issue: spare + (issued === "with-need" ? item.quantity : 0),
-    isConsumed: item.family === "tie-sleeve",
+    isConsumed: isConsumed(item.family),
   };
 }
 

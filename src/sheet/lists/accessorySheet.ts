@@ -3,6 +3,7 @@
 //
 //   Pins   Pin            0.2   4159   5 %   208   4367   [ issued ][ returned ][ lost ]
 
+import { SPARES } from "../../fill/deliver/spares.ts";
 import type { UnitFill } from "../../fill/result.ts";
 import type { Box } from "../box.ts";
 import type { SheetInfo } from "../info.ts";
@@ -15,7 +16,6 @@ import {
   AGENT_AREA,
   accessorySchedule,
   consumablesOf,
-  SPARES,
 } from "./accessoryRows.ts";
 import { figure } from "./figures.ts";
 import { fewestPages, flowed, type Section, type Strip } from "./flow.ts";

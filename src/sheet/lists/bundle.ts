@@ -1,9 +1,9 @@
 // What a bundle is: pieces strapped together, or boxes on a pallet, with a number, a mass and a target.
 
+import type { Place } from "../../fill/placedPieces.ts";
 import type { Family } from "../../kit/kit.ts";
 import { type Kg, type Mm, roundTo } from "../../units.ts";
 import type { ListItem } from "./listItems.ts";
-import type { Place } from "./places.ts";
 
 /** Most that a bundle of more than one piece weighs. Common practice, no source: a small fork lifts it. */
 export const BUNDLE_MASS: Kg = 600;

@@ -5,6 +5,7 @@
 //
 // The limits here are common practice, no source: a stack that stands by itself.
 
+import { placesOf } from "../../fill/placedPieces.ts";
 import type { UnitFill } from "../../fill/result.ts";
 import type { Family } from "../../kit/kit.ts";
 import { type Kg, type Mm, roundTo } from "../../units.ts";
@@ -12,7 +13,6 @@ import type { SheetInfo } from "../info.ts";
 import { boxedBundles, isBoxed } from "./boxes.ts";
 import { BUNDLE_MASS, type BundleRow, gramsOf, type LooseBundle, type Packing } from "./bundle.ts";
 import { type ListItem, listItems } from "./listItems.ts";
-import { placesOf } from "./places.ts";
 import { stageOf } from "./stages.ts";
 
 export const STACK_LAYERS = 20;

@@ -4,12 +4,13 @@
 // widths stand under one code where a piece is made to measure.
 
 import { compareNaturally } from "../../fill/bill.ts";
+import { placesOf } from "../../fill/placedPieces.ts";
 import type { BillLine, UnitFill } from "../../fill/result.ts";
 import { FAMILIES, type Family } from "../../kit/kit.ts";
 import { type Kg, type Mm, roundTo, type SquareMetre } from "../../units.ts";
 import type { SheetInfo } from "../info.ts";
 import { type PieceLook, plainLook } from "../pieceMark.ts";
-import { type PlacedPiece, placedPieces, placesOf } from "./places.ts";
+import { type DrawnPiece, drawnPieces } from "./places.ts";
 
 /** What a wall panel or a piece made to measure is on a list; other families are neither. */
 export type ItemKind = "standard" | "filler" | "zone" | "filler-and-zone" | "made" | "plain";
@@ -41,15 +42,15 @@ export function isCountedApart(family: Family): boolean {
 /** The pieces of one line that read alike. */
 interface Alike {
   readonly size: string;
-  readonly pieces: PlacedPiece[];
+  readonly pieces: DrawnPiece[];
 }
 
 /** Items by family, then from tall to low and wide to narrow. They sum to the bill, code by code, exactly. */
 export function listItems(unit: UnitFill, info: SheetInfo): readonly ListItem[] {
   const places = placesOf(unit).length;
   const known = new Map(Object.entries(info.pieces));
-  const byCode = new Map<string, PlacedPiece[]>();
-  for (const piece of placedPieces(unit, info)) {
+  const byCode = new Map<string, DrawnPiece[]>();
+  for (const piece of drawnPieces(unit, info)) {
     const same = byCode.get(piece.code);
     if (same === undefined) byCode.set(piece.code, [piece]);
     else same.push(piece);
@@ -84,7 +85,7 @@ function compareItems(a: ListItem, b: ListItem): number {
 }
 
 /** A closure strip reads by its own measure, everything else as the kit has it, if the kit has it. */
-function alike(pieces: readonly PlacedPiece[], kitSize: string | undefined): readonly Alike[] {
+function alike(pieces: readonly DrawnPiece[], kitSize: string | undefined): readonly Alike[] {
   const groups = new Map<string, Alike>();
   for (const piece of pieces) {
     const own = piece.height === 0 ? `${piece.width}` : `${piece.width} × ${piece.height}`;
@@ -143,7 +144,7 @@ function shared(line: BillLine, groups: readonly Alike[], places: number): reado
     .filter(({ quantity }) => quantity > 0);
 }
 
-function widest(pieces: readonly PlacedPiece[]): { readonly width: Mm; readonly height: Mm } {
+function widest(pieces: readonly DrawnPiece[]): { readonly width: Mm; readonly height: Mm } {
   return pieces.reduce(
     (most, { width, height }) =>
       width > most.width || (width === most.width && height > most.height) ? { width, height } : most,
@@ -152,7 +153,7 @@ function widest(pieces: readonly PlacedPiece[]): { readonly width: Mm; readonly 
 }
 
 /** Shown with the deepest tone among them, dotted only if all of them stand opposite a corner. */
-function lookOfAll(pieces: readonly PlacedPiece[]): PieceLook | undefined {
+function lookOfAll(pieces: readonly DrawnPiece[]): PieceLook | undefined {
   const [first] = pieces;
   if (first === undefined) return undefined;
   const tone = pieces
@@ -162,7 +163,7 @@ function lookOfAll(pieces: readonly PlacedPiece[]): PieceLook | undefined {
   return { ...first.look, tone, isZone: pieces.every(({ isZone }) => isZone) };
 }
 
-function kindOf(family: Family, pieces: readonly PlacedPiece[], standard: boolean | undefined): ItemKind {
+function kindOf(family: Family, pieces: readonly DrawnPiece[], standard: boolean | undefined): ItemKind {
   if (pieces.some(({ isMade }) => isMade)) return "made";
   if (family !== "wall-panel" || standard === undefined) return "plain";
   if (standard) return "standard";

@@ -61,7 +61,13 @@ export interface ListPages {
   /** Ends the name of the file: "bill". */
   readonly name: string;
   readonly title: string;
+  /** What of the unit the list is about, behind the title in lists of sheets; not given: all of it. */
+  readonly about?: string;
   readonly description: string;
+  /** Stands where others have the name of the unit. */
+  readonly heading?: string;
+  /** Stands under it; not given: the pours of the unit. */
+  readonly subtitle?: string;
   readonly pages: readonly (readonly Mark[])[];
 }
 
@@ -73,7 +79,8 @@ export function listSheets(
   list: ListPages,
 ): readonly Sheet[] {
   const { pages, description } = list;
-  const title = isAllMirrored(info) ? `${list.title}, ${words.mirrored}` : list.title;
+  const about = list.about === undefined ? [] : [list.about];
+  const title = [list.title, ...about, ...(isAllMirrored(info) ? [words.mirrored] : [])].join(", ");
   return pages.map((marks, index) => {
     const name = [
       filePart(unit.unit) || "unit",
@@ -81,7 +88,13 @@ export function listSheets(
       ...(pages.length > 1 ? [`p${index + 1}`] : []),
     ].join("-");
     const body = [
-      ...headerMarks(info, words, { title: list.title, page: index, pages: pages.length }),
+      ...headerMarks(info, words, {
+        title: list.title,
+        heading: list.heading ?? words.unit(plainText(info.unitName)),
+        subtitle: list.subtitle ?? poursText(info, words),
+        page: index,
+        pages: pages.length,
+      }),
       ...marks,
     ];
     const page = { sheet: index + 1, sheets: pages.length, paper: info.paper, scale: "" };
@@ -89,33 +102,44 @@ export function listSheets(
   });
 }
 
+interface Header {
+  readonly title: string;
+  readonly heading: string;
+  readonly subtitle: string;
+  readonly page: number;
+  readonly pages: number;
+}
+
 function headerMarks(
   info: SheetInfo,
   words: ListWords,
-  { title, page, pages }: { readonly title: string; readonly page: number; readonly pages: number },
+  { title, heading, subtitle, page, pages }: Header,
 ): readonly Mark[] {
   const { x, y, width } = contentBox(info.paper);
   const lettering = { height: 7, weight: 700 } as const;
   const right = x + width;
   const start = x + textWidth(title, lettering) + 8;
-  const isMirrored = isAllMirrored(info);
   const number = pages === 1 ? "" : words.page(page + 1, pages);
   const place = page === 0 ? number : `${words.continued}, ${number}`;
   const room = right - start;
-  const pours = info.pours.map(({ id, name, mirror }) => {
-    const shown = plainText(name) || plainText(id);
-    return mirror && !isMirrored ? `${shown} (${words.mirrored})` : shown;
-  });
-  const second = [...(isMirrored ? [words.mirrored] : []), pours.join(", ")].join(", ");
   return [
     ...textLine(title, lettering, { x, y: y + 10.2 }),
-    ...textLine(words.unit(plainText(info.unitName)), STRONG, {
+    ...textLine(heading, STRONG, {
       x: start,
       y: y + 4.6,
       room: room - textWidth(place, PLAIN) - 6,
     }),
     ...textLine(place, PLAIN, { x: right, y: y + 4.6, anchor: "end" }),
-    ...textLine(second, PLAIN, { x: start, y: y + 10.2, room }),
+    ...textLine(subtitle, PLAIN, { x: start, y: y + 10.2, room }),
     levelRule(x, y + HEADER, width, 0.35),
   ];
+}
+
+function poursText(info: SheetInfo, words: ListWords): string {
+  const isMirrored = isAllMirrored(info);
+  const pours = info.pours.map(({ id, name, mirror }) => {
+    const shown = plainText(name) || plainText(id);
+    return mirror && !isMirrored ? `${shown} (${words.mirrored})` : shown;
+  });
+  return [...(isMirrored ? [words.mirrored] : []), pours.join(", ")].join(", ");
 }

@@ -1,7 +1,7 @@
 // What the lists have to say, whatever the language: the shape of their words.
 
+import type { SPARES } from "../../fill/deliver/spares.ts";
 import type { Family } from "../../kit/kit.ts";
-import type { SPARES } from "./accessoryRows.ts";
 
 /** Figures come as texts, written for the language already. */
 export interface ListWords {

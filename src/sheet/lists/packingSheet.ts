@@ -4,6 +4,7 @@
 //        Kitchen: 12, Hall: 8                           is loaded from the highest number down.
 //   ▭ 600 × 2250 W600x2250         19   □ □
 
+import type { Place } from "../../fill/placedPieces.ts";
 import type { UnitFill } from "../../fill/result.ts";
 import type { Box } from "../box.ts";
 import type { SheetInfo } from "../info.ts";
@@ -30,7 +31,6 @@ import {
   textLine,
 } from "./listText.ts";
 import type { ListWords } from "./listWords.ts";
-import type { Place } from "./places.ts";
 import { LIST_WORDS } from "./words.ts";
 
 const COLUMNS = 3;

@@ -2,6 +2,7 @@
 // sheet each face is drawn; at the end what the plan had no paper for.
 
 import type { UnitFill } from "../../fill/result.ts";
+import { roomPartsOf } from "../../fill/roomParts.ts";
 import { comparePoints } from "../../geom/point.ts";
 import { type Box, grown } from "../box.ts";
 import { type ElevationRoom, elevationRooms } from "../elevations/rooms.ts";
@@ -22,7 +23,6 @@ import {
   planScale,
   planView,
 } from "../planView.ts";
-import { roomPartsOf } from "../roomParts.ts";
 import { scaleText } from "../scale.ts";
 import { WORDS } from "../words.ts";
 import { faceMarks, frameDepth, openingMarks, outsideCornerMarks, tieMarks } from "./blocks.ts";

@@ -2,6 +2,7 @@
 // props, what stays, what is made to measure, and the cautions.
 
 import type { UnitFill } from "../../fill/result.ts";
+import { roomPartsOf } from "../../fill/roomParts.ts";
 import type { Kit } from "../../kit/kit.ts";
 import type { Position, Project, Unit } from "../../plan/project.ts";
 import { type Box, boxRound, grown } from "../box.ts";
@@ -13,7 +14,6 @@ import type { LetterHeight, Mark, Sheet } from "../mark.ts";
 import { besideBox, contentBox, largePaper } from "../paper.ts";
 import { plainText } from "../plainText.ts";
 import { boundsOfPlan, concreteMarks, northMarks, type PlanView, planScale, planView } from "../planView.ts";
-import { roomPartsOf } from "../roomParts.ts";
 import { scaleText } from "../scale.ts";
 import { type Block, COLUMN_GAP, type Column, columnsIn, flow, noteBlock } from "../settingOut/block.ts";
 import { readingOf } from "../settingOut/settingOut.ts";

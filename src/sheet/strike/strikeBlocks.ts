@@ -3,12 +3,12 @@
 //    3  D7 D6 D5 D4 D3 D2 D1
 //    4  A5 A4 A3 A2 A1            A step too long for its column goes on in lines of its own.
 
+import type { RoomParts } from "../../fill/roomParts.ts";
 import { textWidth, wrapped } from "../lettering.ts";
 import type { Mark } from "../mark.ts";
 import { bullet, heading, type NoteBlock } from "../notes.ts";
 import type { PieceName } from "../pieceNames.ts";
 import { rangesText } from "../ranges.ts";
-import type { RoomParts } from "../roomParts.ts";
 import { heldEnds } from "../soffit/heldEnds.ts";
 import type { RibbonContext } from "../stretch.ts";
 import type { StrikeStep } from "./strikeOrder.ts";

@@ -6,10 +6,10 @@
 // Common practice, no source. Nothing is pulled while something else rests on it, and nothing that another piece locks.
 
 import type { FacePiece, FilledFace, Soffit, SoffitPiece } from "../../fill/result.ts";
+import type { RoomParts } from "../../fill/roomParts.ts";
 import type { Position } from "../../plan/project.ts";
 import type { SheetFace, SheetRing } from "../faceOrder.ts";
 import { isHeadPiece } from "../pieceKind.ts";
-import type { RoomParts } from "../roomParts.ts";
 import { type Band, edgesOf, isLaid } from "../soffit/bands.ts";
 import { type FaceOut, faceOut, panelsOf, startOf } from "./faceOut.ts";
 

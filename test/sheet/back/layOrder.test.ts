@@ -3,9 +3,9 @@
 
 import { describe, expect, it } from "vitest";
 import type { FilledFace, Soffit } from "../../../src/fill/result.ts";
+import { roomPartsOf } from "../../../src/fill/roomParts.ts";
 import type { Position } from "../../../src/plan/project.ts";
 import { sheetRings } from "../../../src/sheet/faceOrder.ts";
-import { roomPartsOf } from "../../../src/sheet/roomParts.ts";
 import { bandNames, bandsOf, isLaid } from "../../../src/sheet/soffit/bands.ts";
 import { oneRoomInfo } from "../../support/fixtureFill.ts";
 import { filled, sampleProject } from "../../support/samples.ts";

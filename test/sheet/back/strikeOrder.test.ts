@@ -3,9 +3,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { FacePiece, FilledFace, SoffitPiece, UnitFill } from "../../../src/fill/result.ts";
+import { type RoomParts, roomPartsOf } from "../../../src/fill/roomParts.ts";
 import type { Position } from "../../../src/plan/project.ts";
 import { sheetRings } from "../../../src/sheet/faceOrder.ts";
-import { type RoomParts, roomPartsOf } from "../../../src/sheet/roomParts.ts";
 import { bandsOf } from "../../../src/sheet/soffit/bands.ts";
 import { type StrikeStep, strikeSteps } from "../../../src/sheet/strike/strikeOrder.ts";
 import { fillOne } from "../../support/filled.ts";

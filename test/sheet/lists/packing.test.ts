@@ -3,13 +3,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { UnitFill } from "../../../src/fill/result.ts";
+import { roomPartsOf } from "../../../src/fill/roomParts.ts";
 import { FAMILIES, type Family } from "../../../src/kit/kit.ts";
 import { countRows } from "../../../src/sheet/countRows.ts";
 import { boxCount } from "../../../src/sheet/lists/boxes.ts";
 import type { Bundle } from "../../../src/sheet/lists/bundle.ts";
 import { packingOf } from "../../../src/sheet/lists/bundles.ts";
 import { stageOf } from "../../../src/sheet/lists/stages.ts";
-import { roomPartsOf } from "../../../src/sheet/roomParts.ts";
 import { unitEntry } from "../../support/fillDocument.ts";
 import { oneRoomInfo } from "../../support/fixtureFill.ts";
 import { type Listed, listedHostile, listedHouses, listedSample } from "../../support/listFills.ts";

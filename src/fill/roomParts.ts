@@ -1,7 +1,8 @@
-// What belongs to one sheet: every face, piece and tie of a unit falls to exactly one room, or to the outside.
+// What belongs to one room: every face, piece and tie of a unit falls to exactly one room, or to the outside.
 //
 // Faces say their room themselves. A reveal and a tie touch two sides of a wall; each is set from one of them only.
 
+import type { Mm } from "../units.ts";
 import type {
   EdgePiece,
   FilledFace,
@@ -12,8 +13,7 @@ import type {
   SoffitPiece,
   TieLine,
   UnitFill,
-} from "../fill/result.ts";
-import type { Mm } from "../units.ts";
+} from "./result.ts";
 
 /** A room, or what is left when all rooms have been taken: the outside faces of the building. */
 export interface RoomParts {
