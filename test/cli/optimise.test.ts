@@ -181,12 +181,12 @@ describe("optimise", () => {
     {
       why: "both to standard output",
       line: "optimise a.json --nudges -",
-      says: /cannot both go to standard/,
+      says: /Only one result can go to standard output/,
     },
     {
       why: "both into one file",
       line: "optimise a.json --json b.json --nudges b.json",
-      says: /--json and --nudges would both write it/,
+      says: /--json, --keep, --curve and --nudges would both write it/,
     },
     {
       why: "moves over the project",

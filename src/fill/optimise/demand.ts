@@ -74,7 +74,8 @@ export function demandOf(
       if (cover === null) held.push(interval);
       else {
         takeAway(interval.cover, all, standing, closures);
-        kept.push({ ...interval, cover });
+        // The same object where nothing is ruled out, so that it can be looked up.
+        kept.push(cover === interval.cover ? interval : { ...interval, cover });
       }
     }
     return { table: allowed, widths, intervals: kept };

@@ -11,7 +11,7 @@ import { withoutSetPins } from "../setPins.ts";
 import type { ChooseCover, Chosen, FreeInterval } from "../solve.ts";
 import { type ChangedInterval, changedIntervals } from "./changed.ts";
 import { describeChanges, type Side } from "./changes.ts";
-import { coverOf, placeKey } from "./chosen.ts";
+import { chosenIntervals, coverOf, placeKey } from "./chosen.ts";
 import { type Demand, demandOf } from "./demand.ts";
 import { allowedIn, limitProblems } from "./limits.ts";
 import { optimiseSet } from "./optimiseSet.ts";
@@ -139,7 +139,7 @@ export function fillAsChosen(
   plan: Plan,
 ): { readonly changed: readonly ChangedInterval[]; readonly filled: readonly FilledUnit[] } {
   const changed = changedIntervals({ stated, plan, pours: poursByDay(input.project) });
-  const covers = changedCovers(stated, changed, castings);
+  const covers = chosenCovers(stated, plan, changed, castings);
   const filled = castings.map((casting, k) =>
     fillCasting(casting, input, ({ stretch, cover }) => covers[k]!.get(placeKey(stretch)) ?? cover),
   );
@@ -151,13 +151,17 @@ function sideOf(source: Omit<PiecesSource, "bills">, filled: readonly FilledUnit
   return { filled, bills, pieces: setPieces({ ...source, bills }) };
 }
 
-/** By casting: the cover of each interval that is filled otherwise than by itself, by its place. */
-function changedCovers(
+/** By casting: the cover of each interval by its place; limits may leave out what it would take by itself. */
+function chosenCovers(
   stated: StatedProblem,
+  plan: Plan,
   changed: readonly ChangedInterval[],
   castings: readonly Casting[],
 ): readonly ReadonlyMap<string, Chosen>[] {
   const covers = castings.map(() => new Map<string, Chosen>());
+  for (const { casting, run, layout, interval } of chosenIntervals(stated, plan)) {
+    covers[casting]!.set(placeKey(interval.stretch), coverOf(stated, run, layout));
+  }
   for (const { casting, run, layout, interval, because } of changed) {
     covers[casting]!.set(placeKey(interval.stretch), { ...coverOf(stated, run, layout), because });
   }
