@@ -2,7 +2,11 @@
 
 import { describe, expect, it, vi } from "vitest";
 import { fillProject } from "../../../src/fill/fillProject.ts";
-import { type OptimiseInput, optimiseProject } from "../../../src/fill/optimise/optimiseProject.ts";
+import {
+  type OptimiseInput,
+  optimiseProject,
+  type SoFar,
+} from "../../../src/fill/optimise/optimiseProject.ts";
 import { writeFillDocument } from "../../../src/fill/writeFill.ts";
 import { loadUnion } from "../../../src/geom/union.ts";
 import { resolveKit } from "../../../src/kit/resolve.ts";
@@ -155,5 +159,34 @@ describe("what may not be changed", () => {
     expect(faces).toHaveLength(2);
     for (const { pieces } of faces)
       expect([...pieces.map(({ width }) => width)].sort()).toEqual([...widths].sort());
+  });
+});
+
+describe("a search that is ended from outside", () => {
+  it("leaves enough for the document of any moment, never dearer and with a bound that holds", () => {
+    const project = sampleProject("row-of-three");
+    const told: { soFar: SoFar; best: number; bound: number }[] = [];
+    const work = optimiseProject({ project, kit: kitOf(project), union, solver });
+    let step = work.next();
+    for (; step.done !== true; step = work.next()) told.push(step.value);
+    const { set } = step.value;
+    for (const { soFar, best, bound } of [told[0]!, told.at(-1)!]) {
+      // As it would come out of a message, to another search that is told to stop at once.
+      const kept = optimised(project, { soFar: structuredClone(soFar), isStopped: () => true });
+      expectTrueSet(kept, project, kitOf(project));
+      expect(kept.set!.cost).toBeCloseTo(best, 6);
+      expect(kept.set!.lowerBound).toBeGreaterThanOrEqual(bound - 1e-6);
+      expect(kept.set!.lowerBound).toBeLessThanOrEqual(set!.cost);
+      expect(kept.set!.cost).toBeGreaterThanOrEqual(set!.cost);
+    }
+  });
+
+  it("goes on from there to the same set", () => {
+    const project = sampleProject("row-of-three");
+    const first = optimiseProject({ project, kit: kitOf(project), union, solver }).next();
+    if (first.done === true) throw new Error("the search was done at once");
+    const { set } = optimised(project, { soFar: first.value.soFar });
+    expect(set!.cost).toBe(optimised(project).set!.cost);
+    expect(set!.status).toBe("optimal");
   });
 });
