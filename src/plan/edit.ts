@@ -19,6 +19,7 @@ import { type OffsetWalls, offsetWalls } from "./editOffset.ts";
 import { type AddOpening, addOpening, type ChangeOpening, changeOpening } from "./editOpenings.ts";
 import { type EditOutcome, refused } from "./editOutcome.ts";
 import { applyProjectEdit, type ProjectEdit } from "./editProject.ts";
+import { type SetPins, setPins } from "./editSetPins.ts";
 import { type JoinWalls, joinWalls, type SplitWall, splitWall } from "./editSplit.ts";
 import { type Mirror, mirror, type Paste, paste, type Turn, turn } from "./editTransform.ts";
 import { type SetUnderlay, setUnderlay } from "./editUnderlay.ts";
@@ -53,6 +54,7 @@ export type UnitEdit =
   | ChangeLoose
   | Delete
   | Paste
+  | SetPins
   | SetUnderlay;
 
 export type Edit = UnitEdit | ProjectEdit;
@@ -143,6 +145,8 @@ function applyUnitEdit(unit: UnitDraft, edit: UnitEdit): EditOutcome {
       return deleteItems(unit, edit);
     case "paste":
       return paste(unit, edit);
+    case "set-pins":
+      return setPins(unit, edit);
     case "set-underlay":
       return setUnderlay(unit, edit);
     default:

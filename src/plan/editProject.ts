@@ -82,7 +82,8 @@ export type ProjectEdit =
   | MovePour;
 
 const UNIT_PREFIX = "U";
-const POUR_PREFIX = "p";
+/** First letter of the ids given to pours that are added. */
+export const POUR_PREFIX = "p";
 
 export function applyProjectEdit(draft: PlanDraft, edit: ProjectEdit): EditOutcome {
   switch (edit.kind) {
