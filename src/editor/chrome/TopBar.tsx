@@ -20,7 +20,7 @@ export function TopBar() {
       <ProjectName />
       <Scoreboard />
       <ProblemsButton />
-      <SheetsButton />
+      <ViewButtons />
       <FindButton />
       <LanguageChoice />
       <OtherTabs />
@@ -93,19 +93,36 @@ function ProblemsButton() {
   );
 }
 
-function SheetsButton() {
+// The views that lie over the plan.
+function ViewButtons() {
+  const { isSheetsOpen, isSetOpen } = useScreen();
+  return (
+    <>
+      <ViewButton command="command.set" name="bar.set" isOpen={isSetOpen} />
+      <ViewButton command="command.sheets" name="command.sheets" isOpen={isSheetsOpen} />
+    </>
+  );
+}
+
+interface ViewButtonProps {
+  readonly command: "command.set" | "command.sheets";
+  /** What stands on it: short. */
+  readonly name: "bar.set" | "command.sheets";
+  readonly isOpen: boolean;
+}
+
+function ViewButton({ command, name, isOpen }: ViewButtonProps) {
   const bench = useBench();
-  const { isSheetsOpen } = useScreen();
   const { t } = useSpeech();
   return (
     <button
       type="button"
       className="sheets-button"
-      aria-expanded={isSheetsOpen}
-      title={commandTip("command.sheets", t)}
-      onClick={() => run(bench, "command.sheets")}
+      aria-expanded={isOpen}
+      title={commandTip(command, t)}
+      onClick={() => run(bench, command)}
     >
-      {t(words("command.sheets"))}
+      {t(words(name))}
     </button>
   );
 }

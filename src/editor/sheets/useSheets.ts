@@ -1,11 +1,8 @@
 // The sheets of the project on the screen: made beside the page, and made anew whenever project, kit or fields change.
 
 import { useEffect, useMemo, useState } from "react";
-import type { PlanDocument } from "../../plan/document.ts";
-import { documentToProject } from "../../plan/documentProject.ts";
-import type { Project } from "../../plan/project.ts";
 import { useEditorState } from "../live/useWorkbench.tsx";
-import { kitOf } from "../live/workbench.ts";
+import { planInHand } from "../over/planInHand.ts";
 import { createSheetClient, type SheetClient } from "./client.ts";
 import type { Fields } from "./fields.ts";
 import type { SheetList } from "./sheetList.ts";
@@ -33,7 +30,7 @@ export function useSheets(fields: Fields): Sheets {
   const document = useEditorState().history.doc;
   const client = useMemo(() => createSheetClient(startMaker), []);
   useEffect(() => client.end, [client]);
-  const ask = useMemo(() => ({ plan: planOf(document), fields }), [document, fields]);
+  const ask = useMemo(() => ({ plan: planInHand(document), fields }), [document, fields]);
   const [made, setMade] = useState<Made>({ of: null, list: null, failure: null });
   const isFirst = made.list === null;
   // biome-ignore lint/correctness/useExhaustiveDependencies: a first list that has come is no reason to ask again
@@ -76,23 +73,3 @@ const REST_MS = 200; // the hand that types has paused
 
 /** The failure of a project whose kit cannot be read. */
 export const KIT = "kit";
-
-const plans = new WeakMap<PlanDocument, { readonly project: Project }>();
-
-// One object for each state, by which the maker tells whether the fill it has is of this one.
-function planOf(document: PlanDocument) {
-  const kit = kitOf(document);
-  if (kit === null) return null;
-  const known = plans.get(document);
-  const { project } = known ?? { project: withoutPictures(documentToProject(document)) };
-  plans.set(document, { project });
-  return { project, kit };
-}
-
-// A traced picture may weigh megabytes and is on no sheet.
-function withoutPictures(project: Project): Project {
-  return {
-    ...project,
-    units: project.units.map(({ underlay: _, ...unit }) => unit),
-  };
-}

@@ -6,6 +6,7 @@ export const screenEnglish = {
   "command.new-unit": "New unit, drawn from nothing",
   "command.theme": "Light or dark",
   "command.sheets": "Sheets",
+  "command.set": "Pours and set",
   "command.speak-en": "Language: English",
   "command.speak-es": "Language: Spanish (Español)",
   "command.speak-pt": "Language: Portuguese (Português)",
@@ -82,6 +83,7 @@ export const screenEnglish = {
   "bar.saved": "Saved",
   "bar.saving": "Saving",
   "bar.unsaved": "Not saved",
+  "bar.set": "Set",
   "bar.unit": "Unit",
 
   "readout.at": "x {x} y {y}",
@@ -95,6 +97,16 @@ export const screenEnglish = {
 
   "step.new-unit": "begin a unit",
   "step.language": "change the language",
+  "step.set-pours": "list the pours",
+  "step.set-add": "add a pour",
+  "step.set-pour": "change a pour",
+  "step.set-move": "move a pour",
+  "step.set-delete": "delete a pour",
+  "step.set-stock": "change the stock",
+  "step.set-keep": "keep the set in the plan",
+  "step.set-out": "take the set out of the plan",
+  "step.set-nudge": "move a wall to save",
+  "step.set-weights": "change what counts",
   "unit.new": "New unit",
 
   "message.fill-broken":

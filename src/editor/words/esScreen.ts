@@ -9,6 +9,7 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
   "command.new-unit": "Unidad nueva, trazada desde cero",
   "command.theme": "Claro u oscuro",
   "command.sheets": "Hojas",
+  "command.set": "Vaciados y conjunto",
   "command.speak-en": "Idioma: inglés (English)",
   "command.speak-es": "Idioma: español",
   "command.speak-pt": "Idioma: portugués (Português)",
@@ -85,6 +86,7 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
   "bar.saved": "Guardado",
   "bar.saving": "Guardando",
   "bar.unsaved": "Sin guardar",
+  "bar.set": "Conjunto",
   "bar.unit": "Unidad",
 
   "readout.at": "x {x} y {y}",
@@ -98,6 +100,16 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
 
   "step.new-unit": "empezar una unidad",
   "step.language": "cambiar el idioma",
+  "step.set-pours": "hacer la lista de vaciados",
+  "step.set-add": "agregar un vaciado",
+  "step.set-pour": "cambiar un vaciado",
+  "step.set-move": "mover un vaciado",
+  "step.set-delete": "eliminar un vaciado",
+  "step.set-stock": "cambiar las existencias",
+  "step.set-keep": "guardar el conjunto en el plano",
+  "step.set-out": "sacar el conjunto del plano",
+  "step.set-nudge": "mover un muro para ahorrar",
+  "step.set-weights": "cambiar lo que cuenta",
   "unit.new": "Unidad nueva",
 
   "message.fill-broken":

@@ -9,6 +9,7 @@ export const screenPortuguese: Translated<typeof screenEnglish> = {
   "command.new-unit": "Unidade nova, traçada do zero",
   "command.theme": "Claro ou escuro",
   "command.sheets": "Folhas",
+  "command.set": "Concretagens e conjunto",
   "command.speak-en": "Idioma: inglês (English)",
   "command.speak-es": "Idioma: espanhol (Español)",
   "command.speak-pt": "Idioma: português",
@@ -85,6 +86,7 @@ export const screenPortuguese: Translated<typeof screenEnglish> = {
   "bar.saved": "Salvo",
   "bar.saving": "Salvando",
   "bar.unsaved": "Não salvo",
+  "bar.set": "Conjunto",
   "bar.unit": "Unidade",
 
   "readout.at": "x {x} y {y}",
@@ -98,6 +100,16 @@ export const screenPortuguese: Translated<typeof screenEnglish> = {
 
   "step.new-unit": "começar uma unidade",
   "step.language": "mudar o idioma",
+  "step.set-pours": "listar as concretagens",
+  "step.set-add": "adicionar uma concretagem",
+  "step.set-pour": "alterar uma concretagem",
+  "step.set-move": "mover uma concretagem",
+  "step.set-delete": "excluir uma concretagem",
+  "step.set-stock": "alterar o estoque",
+  "step.set-keep": "guardar o conjunto na planta",
+  "step.set-out": "tirar o conjunto da planta",
+  "step.set-nudge": "mover uma parede para poupar",
+  "step.set-weights": "alterar o que conta",
   "unit.new": "Unidade nova",
 
   "message.fill-broken":

@@ -1,0 +1,49 @@
+// What every pour of the project on the screen adds to the set: counted beside the page, anew whenever the project changes.
+
+import { useEffect, useMemo, useState } from "react";
+import type { PourNeeds } from "../../fill/optimise/pourNeeds.ts";
+import { useEditorState } from "../live/useWorkbench.tsx";
+import { planInHand } from "../over/planInHand.ts";
+import type { WorkPlan } from "../over/workPlan.ts";
+import { createCountClient } from "./countClient.ts";
+import { startCounter } from "./startWorkers.ts";
+
+export interface Needs {
+  /** Null where the kit cannot be read. */
+  readonly plan: WorkPlan | null;
+  /** The last count; null before the first. */
+  readonly counted: PourNeeds | null;
+  /** The count is of an earlier state; its own is on the way. */
+  readonly isStale: boolean;
+  readonly failure: string | null;
+}
+
+interface Answer {
+  readonly of: WorkPlan | null;
+  readonly counted: PourNeeds | null;
+  readonly failure: string | null;
+}
+
+export function useNeeds(): Needs {
+  const document = useEditorState().history.doc;
+  const plan = useMemo(() => planInHand(document), [document]);
+  const client = useMemo(() => createCountClient(startCounter), []);
+  useEffect(() => client.end, [client]);
+  const [answer, setAnswer] = useState<Answer>({ of: null, counted: null, failure: null });
+  useEffect(() => {
+    if (plan === null) return;
+    let isWanted = true;
+    client.count(plan).then(
+      (counted) => {
+        if (isWanted && counted !== null) setAnswer({ of: plan, counted, failure: null });
+      },
+      (reason: unknown) => {
+        if (isWanted) setAnswer({ of: plan, counted: null, failure: String(reason) });
+      },
+    );
+    return () => {
+      isWanted = false;
+    };
+  }, [client, plan]);
+  return { plan, counted: answer.counted, isStale: answer.of !== plan, failure: answer.failure };
+}
