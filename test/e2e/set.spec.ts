@@ -232,7 +232,9 @@ test.describe("on a tablet", () => {
     await openPage(page);
     await page.getByRole("button", { name: "Set", exact: true }).tap();
     await counted(page);
-    const boxes = page.locator(".set button, .set select, .set input:not([type=checkbox]), .set label");
+    const boxes = page.locator(
+      ".set button, .set select, .set input:not([type=checkbox], .hidden), .set label",
+    );
     const heights = await boxes.evaluateAll((all) =>
       all.flatMap((each) => (each.checkVisibility() ? Math.round(each.getBoundingClientRect().height) : [])),
     );

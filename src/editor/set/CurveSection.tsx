@@ -6,11 +6,10 @@ import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import { kitOf } from "../live/workbench.ts";
 import { formatNumber } from "../words/numbers.ts";
 import { type CurveName, dearerBy, plotted } from "./curvePlot.ts";
-import type { Drawing } from "./drawer.ts";
 import { curveInputsOf } from "./inputs.ts";
 import { NO_LIMITS } from "./limitEdits.ts";
 import type { Needs } from "./useNeeds.ts";
-import { useDrawer } from "./useOptimiser.ts";
+import { type Drawing, useDrawer } from "./useOptimiser.ts";
 import { usePick } from "./usePick.ts";
 import { useAmounts, useSetWords } from "./useSetWords.ts";
 
@@ -19,21 +18,21 @@ export function CurveSection({ needs: { plan, counted } }: { needs: Needs }) {
   const { doc } = useEditorState().history;
   const { drawer, drawing } = useDrawer();
   if (plan === null || counted === null || counted.pieces.length === 0) return null;
-  const { drawn, failure, isDrawing } = drawing;
+  const { found, failure, isWorking } = drawing;
   const now = curveInputsOf(doc);
-  const isOld = drawn !== null && drawn.inputs.others !== now.others;
+  const isOld = found !== null && found.inputs.others !== now.others;
   return (
     <section className="set-curves" aria-label={w("curves")}>
       <header className="set-head">
         <h3>{w("curves")}</h3>
         <Telling drawing={drawing} />
-        {isDrawing ? (
+        {isWorking ? (
           <button type="button" className="act pieces-shown" onClick={drawer.cancel}>
             {w("cancel")}
           </button>
         ) : (
           <button type="button" className="act pieces-shown" onClick={() => drawer.begin(plan, now)}>
-            {w(drawn === null ? "draw" : "draw-again")}
+            {w(found === null ? "draw" : "draw-again")}
           </button>
         )}
       </header>
@@ -42,7 +41,7 @@ export function CurveSection({ needs: { plan, counted } }: { needs: Needs }) {
           {w("solve-broken", { reason: failure })}
         </p>
       )}
-      {drawn === null ? (
+      {found === null ? (
         <p className="set-why">{w("curves-why")}</p>
       ) : (
         <div className="curves" data-old={isOld}>
@@ -53,15 +52,15 @@ export function CurveSection({ needs: { plan, counted } }: { needs: Needs }) {
           ) : null}
           <CurveView
             curve="widths"
-            points={drawn.curve.widths}
-            countedBy={drawn.curve.countedBy}
-            isOff={isOld || drawn.inputs.filler !== now.filler}
+            points={found.value.widths}
+            countedBy={found.value.countedBy}
+            isOff={isOld || found.inputs.filler !== now.filler}
           />
           <CurveView
             curve="fillers"
-            points={drawn.curve.fillers}
-            countedBy={drawn.curve.countedBy}
-            isOff={isOld || drawn.inputs.mostWidths !== now.mostWidths}
+            points={found.value.fillers}
+            countedBy={found.value.countedBy}
+            isOff={isOld || found.inputs.mostWidths !== now.mostWidths}
           />
         </div>
       )}
@@ -69,12 +68,12 @@ export function CurveSection({ needs: { plan, counted } }: { needs: Needs }) {
   );
 }
 
-function Telling({ drawing: { isDrawing, told } }: { drawing: Drawing }) {
+function Telling({ drawing: { isWorking, told } }: { drawing: Drawing }) {
   const w = useSetWords();
   const text = told === null ? w("loading") : w(`drawing.${told.curve}`, { number: told.found + 1 });
   return (
     <p className="set-counting" role="status">
-      {isDrawing ? text : ""}
+      {isWorking ? text : ""}
     </p>
   );
 }

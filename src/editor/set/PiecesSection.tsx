@@ -2,6 +2,8 @@
 // typed here. A click on a head sorts, a second one the other way round.
 
 import { useMemo, useState } from "react";
+import type { NeededPiece } from "../../fill/optimise/pourNeeds.ts";
+import type { Kit } from "../../kit/kit.ts";
 import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import { formatChange, formatNumber } from "../words/numbers.ts";
 import { useKitAmounts } from "./Adds.tsx";
@@ -19,6 +21,7 @@ import {
   sortedRows,
   sumsOf,
 } from "./pieceRows.ts";
+import { useStockFile } from "./StockFile.tsx";
 import type { SetWord } from "./setWord.ts";
 import type { Needs } from "./useNeeds.ts";
 import { useSetWords } from "./useSetWords.ts";
@@ -30,29 +33,39 @@ export interface PiecesSectionProps {
   readonly result: SetResult | null;
 }
 
-export function PiecesSection({ needs: { plan, counted }, result }: PiecesSectionProps) {
+export function PiecesSection({ needs, result }: PiecesSectionProps) {
+  const { plan, counted } = needs;
+  if (plan === null || counted === null) return null;
+  return <Pieces kit={plan.kit} needed={counted.pieces} result={result} />;
+}
+
+interface PiecesProps {
+  readonly kit: Kit;
+  readonly needed: readonly NeededPiece[];
+  readonly result: SetResult | null;
+}
+
+function Pieces({ kit, needed, result }: PiecesProps) {
   const w = useSetWords();
+  const file = useStockFile(kit);
   const { doc } = useEditorState().history;
   const [shown, setShown] = useState<Shown>("panels");
   const [sorting, setSorting] = useState<Sorting>({ by: "piece", isTurned: false });
   // The set of another state would stand beside needs that are not its own.
   const chosen = result !== null && result.inputs === inputsOf(doc) ? result.set.pieces : null;
   const rows = useMemo(
-    () =>
-      plan === null || counted === null
-        ? null
-        : pieceRows({ needed: counted.pieces, chosen, stock: doc.stock, kit: plan.kit }),
-    [plan, counted, chosen, doc.stock],
+    () => pieceRows({ needed, chosen, stock: doc.stock, kit }),
+    [needed, chosen, doc.stock, kit],
   );
-  if (rows === null) return null;
   const own = sortedRows(shownRows(rows, shown), sorting);
   const onSort = (by: Order) => setSorting({ by, isTurned: sorting.by === by && !sorting.isTurned });
   return (
     <section className="set-pieces" aria-label={w("stock")}>
       <header className="set-head">
         <h3>{w("stock")}</h3>
+        {file.button}
         <select
-          className="set-select pieces-shown"
+          className="set-select"
           aria-label={w("show")}
           value={shown}
           onChange={({ target }) => setShown(SHOWN.find((each) => each === target.value) ?? "panels")}
@@ -64,6 +77,7 @@ export function PiecesSection({ needs: { plan, counted }, result }: PiecesSectio
           ))}
         </select>
       </header>
+      {file.notice}
       {own.length === 0 ? (
         <p className="set-note">{w("no-pieces")}</p>
       ) : (

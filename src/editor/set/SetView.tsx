@@ -7,11 +7,15 @@ import { useBench, useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import { useOverKeys } from "../over/useOverKeys.ts";
 import { useOverPlan } from "../over/useOverPlan.ts";
 import { words } from "../words/say.ts";
+import { ChangesSection } from "./ChangesSection.tsx";
 import { CurveSection } from "./CurveSection.tsx";
+import { inputsOf } from "./inputs.ts";
+import { NudgeSection } from "./NudgeSection.tsx";
+import type { Run } from "./optimiser.ts";
 import { PiecesSection } from "./PiecesSection.tsx";
 import { PoursSection } from "./PoursSection.tsx";
 import { RunPanel } from "./RunPanel.tsx";
-import { useNeeds } from "./useNeeds.ts";
+import { type Needs, useNeeds } from "./useNeeds.ts";
 import { useOptimiser } from "./useOptimiser.ts";
 import { useSetWords } from "./useSetWords.ts";
 import { WeightsForm } from "./WeightsForm.tsx";
@@ -19,6 +23,7 @@ import "./set.css";
 import "./pours.css";
 import "./pieces.css";
 import "./curves.css";
+import "./changes.css";
 
 export function SetView() {
   const bench = useBench();
@@ -60,9 +65,20 @@ export function SetView() {
         </aside>
         <div className="set-below">
           <CurveSection needs={needs} />
+          <Changes needs={needs} run={run} />
+          <NudgeSection needs={needs} />
           <PiecesSection needs={needs} result={run.result} />
         </div>
       </div>
     </section>
   );
+}
+
+// Only those of the state on the screen: what an earlier one changed is on walls that may be gone.
+function Changes({ needs: { plan }, run: { result } }: { needs: Needs; run: Run }) {
+  const { doc } = useEditorState().history;
+  if (plan === null || result === null || result.inputs !== inputsOf(doc)) return null;
+  const { changes } = result.set;
+  if (changes === undefined || changes.intervals.length === 0) return null;
+  return <ChangesSection kit={plan.kit} result={result} changes={changes} />;
 }

@@ -4,8 +4,15 @@
 import { withoutSetPins } from "../../fill/setPins.ts";
 import type { PlanDocument } from "../../plan/document.ts";
 import { documentToProject } from "../../plan/documentProject.ts";
-import type { CurveInputs } from "./drawer.ts";
 import { NO_LIMITS, statesLimits } from "./limitEdits.ts";
+
+/** What the curves were drawn of. */
+export interface CurveInputs {
+  /** All but the two below: see {@link inputsOf}. */
+  readonly others: string;
+  readonly mostWidths: number | null;
+  readonly filler: number;
+}
 
 /** The same for the curves, which go through widths and charges for fillers themselves. */
 export function curveInputsOf(document: PlanDocument): CurveInputs {

@@ -121,6 +121,8 @@ export function createOptimiser({ start, now, after }: OptimiserTools): Optimise
         return;
       case "drawing":
       case "curve":
+      case "seeking":
+      case "nudges":
         return;
       default:
         answer satisfies never;

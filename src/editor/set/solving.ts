@@ -1,7 +1,9 @@
 // Drives a search step by step and tells how far it is: what the worker does, without knowing that it is one.
 
 import { keepSet } from "../../fill/keepSet.ts";
-import { optimiseProject, type SetProgress } from "../../fill/optimise/optimiseProject.ts";
+import { findNudges } from "../../fill/nudge/findNudges.ts";
+import type { NudgeList } from "../../fill/nudge/nudgeList.ts";
+import { chooseSet, optimiseProject, type SetProgress } from "../../fill/optimise/optimiseProject.ts";
 import { type Curve, tradeOff } from "../../fill/optimise/tradeOff.ts";
 import type { FillDocument } from "../../fill/result.ts";
 import { isBySet } from "../../fill/setPins.ts";
@@ -33,7 +35,9 @@ export function createSolving(tools: SolvingTools): (message: ToSolver) => Promi
       return;
     }
     try {
-      if (message.kind === "curve") tools.tell({ kind: "curve", curve: await drawn(message.plan, tools) });
+      if (message.kind === "nudges") tools.tell({ kind: "nudges", list: await sought(message.plan, tools) });
+      else if (message.kind === "curve")
+        tools.tell({ kind: "curve", curve: await drawn(message.plan, tools) });
       else tools.tell({ kind: "done", ...(await made(message, tools, () => isStopped)) });
     } catch (reason) {
       tools.tell({ kind: "broken", reason: String(reason) });
@@ -91,6 +95,24 @@ async function drawn({ project, kit }: WorkPlan, tools: SolvingTools): Promise<C
     await tools.turn();
   }
   return step.value.curve;
+}
+
+async function sought({ project, kit }: WorkPlan, tools: SolvingTools): Promise<NudgeList> {
+  const [union, solver] = await Promise.all([tools.loadUnion(), tools.loadSolver()]);
+  const input = { project, kit, union, solver };
+  const choice = chooseSet(input);
+  let chosen = choice.next();
+  for (; chosen.done !== true; chosen = choice.next()) await tools.turn();
+  const work = findNudges({ ...input, chosen: chosen.value });
+  let told = Number.NEGATIVE_INFINITY;
+  let step = work.next();
+  for (; step.done !== true; step = work.next()) {
+    if (tools.now() - told < PAUSE_MS) continue;
+    told = tools.now();
+    tools.tell({ kind: "seeking", told: step.value });
+    await tools.turn();
+  }
+  return step.value;
 }
 
 function isNews(now: SetProgress, before: SetProgress): boolean {

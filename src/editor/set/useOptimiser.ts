@@ -1,22 +1,39 @@
 // The searches of the page: they outlive the view, and are forgotten when another project is opened.
 
 import { useSyncExternalStore } from "react";
+import type { NudgeProgress } from "../../fill/nudge/findNudges.ts";
+import type { NudgeList } from "../../fill/nudge/nudgeList.ts";
+import type { Curve } from "../../fill/optimise/tradeOff.ts";
 import { useBench } from "../live/useWorkbench.tsx";
 import type { Workbench } from "../live/workbench.ts";
-import { createDrawer, type Drawer, type Drawing } from "./drawer.ts";
+import { type Aside, type AsideWork, createAside } from "./aside.ts";
+import type { CurveInputs } from "./inputs.ts";
 import { createOptimiser, type Optimiser, type Run } from "./optimiser.ts";
+import type { CurveTold } from "./protocol.ts";
 import { startSolver } from "./startWorkers.ts";
 
 interface Searches {
   readonly optimiser: Optimiser;
   readonly drawer: Drawer;
+  readonly nudger: Nudger;
 }
+
+type Drawer = AsideWork<CurveTold, Curve, CurveInputs>;
+export type Drawing = Aside<CurveTold, Curve, CurveInputs>;
 
 const searches = new WeakMap<Workbench, Searches>();
 
+type Nudger = AsideWork<NudgeProgress, NudgeList, string>;
+export type Nudging = Aside<NudgeProgress, NudgeList, string>;
+
+export function useNudger(): { readonly nudger: Nudger; readonly nudging: Nudging } {
+  const { nudger } = searchesOf(useBench());
+  return { nudger, nudging: useSyncExternalStore(nudger.state.subscribe, nudger.state.get) };
+}
+
 export function useDrawer(): { readonly drawer: Drawer; readonly drawing: Drawing } {
   const { drawer } = searchesOf(useBench());
-  return { drawer, drawing: useSyncExternalStore(drawer.drawing.subscribe, drawer.drawing.get) };
+  return { drawer, drawing: useSyncExternalStore(drawer.state.subscribe, drawer.state.get) };
 }
 
 export function useOptimiser(): { readonly optimiser: Optimiser; readonly run: Run } {
@@ -34,7 +51,16 @@ function searchesOf(bench: Workbench): Searches {
       now: () => performance.now(),
       after: (ms, call) => setTimeout(call, ms),
     }),
-    drawer: createDrawer(startSolver),
+    drawer: createAside<CurveTold, Curve, CurveInputs>(startSolver, {
+      ask: (plan) => ({ kind: "curve", plan }),
+      toldBy: (answer) => (answer.kind === "drawing" ? answer.told : null),
+      foundBy: (answer) => (answer.kind === "curve" ? answer.curve : null),
+    }),
+    nudger: createAside<NudgeProgress, NudgeList, string>(startSolver, {
+      ask: (plan) => ({ kind: "nudges", plan }),
+      toldBy: (answer) => (answer.kind === "seeking" ? answer.told : null),
+      foundBy: (answer) => (answer.kind === "nudges" ? answer.list : null),
+    }),
   };
   searches.set(bench, made);
   let { doc } = bench.editor.get().history;
@@ -45,6 +71,7 @@ function searchesOf(bench: Workbench): Searches {
     if (!isOpened) return;
     made.optimiser.forget();
     made.drawer.forget();
+    made.nudger.forget();
   });
   return made;
 }

@@ -105,6 +105,7 @@ export const screenEnglish = {
   "step.set-stock": "change the stock",
   "step.set-keep": "keep the set in the plan",
   "step.set-out": "take the set out of the plan",
+  "step.set-nudge": "move a wall to save",
   "step.set-weights": "change what counts",
   "unit.new": "New unit",
 

@@ -108,6 +108,7 @@ export const screenSpanish: Translated<typeof screenEnglish> = {
   "step.set-stock": "cambiar las existencias",
   "step.set-keep": "guardar el conjunto en el plano",
   "step.set-out": "sacar el conjunto del plano",
+  "step.set-nudge": "mover un muro para ahorrar",
   "step.set-weights": "cambiar lo que cuenta",
   "unit.new": "Unidad nueva",
 

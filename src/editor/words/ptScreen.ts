@@ -108,6 +108,7 @@ export const screenPortuguese: Translated<typeof screenEnglish> = {
   "step.set-stock": "alterar o estoque",
   "step.set-keep": "guardar o conjunto na planta",
   "step.set-out": "tirar o conjunto da planta",
+  "step.set-nudge": "mover uma parede para poupar",
   "step.set-weights": "alterar o que conta",
   "unit.new": "Unidade nova",
 

@@ -139,7 +139,7 @@ describe("what is said of a set", () => {
     },
     {
       why: "nothing found yet that does with the stock",
-      set: { status: "stopped", proof: null, missing: [{ code: "A", quantity: 1, pours: [], units: ["H"] }] },
+      set: { status: "stopped", proof: null, missing: [{ code: "A", quantity: 1, pours: [], units: [] }] },
       says: "status.stopped why.short 0",
     },
     {
@@ -154,7 +154,7 @@ describe("what is said of a set", () => {
     },
     {
       why: "nothing does with the stock",
-      set: { status: "infeasible", missing: [{ code: "A", quantity: 1, pours: [], units: ["H"] }] },
+      set: { status: "infeasible", missing: [{ code: "A", quantity: 1, pours: [], units: [] }] },
       says: "status.infeasible why.infeasible 0",
     },
   ])("$why", ({ set, says }) => {

@@ -12,6 +12,7 @@ import {
   NO_LIMITS,
   toggleForbidden,
 } from "../../../src/editor/set/limitEdits.ts";
+import { nudgeEdit } from "../../../src/editor/set/nudgeEdit.ts";
 import {
   addPour,
   changeStock,
@@ -263,5 +264,34 @@ describe("what a pour adds, in figures", () => {
     { why: "of nothing", pours: [{ adds: [] }], scale: { by: "pieces", greatest: 1 } },
   ])("draws bars $why", ({ pours, scale }) => {
     expect(barScale(pours)).toEqual(scale);
+  });
+});
+
+describe("a move that saves", () => {
+  const document = projectToDocument(SCHEME);
+  const wall = listed(document.units.F!.walls)[0]!;
+  const nudge = { unit: "F", walls: [wall.id], end: null, move: [5, 0] } as const;
+
+  it("is the edit that moves the wall with all that carries it on, or draws its end out", () => {
+    expect(nudgeEdit(document, { ...nudge, kind: "wall" })).toEqual({
+      kind: "move",
+      unit: "F",
+      items: [{ bucket: "walls", id: wall.id }],
+      dx: 5,
+      dy: 0,
+      stretch: true,
+    });
+    const [x, y] = wall.from;
+    expect(nudgeEdit(document, { ...nudge, kind: "free-end", end: "from" })).toEqual({
+      kind: "move-joint",
+      unit: "F",
+      at: [x, y],
+      to: [x + 5, y],
+    });
+  });
+
+  it("is none on a wall that is gone", () => {
+    expect(nudgeEdit(document, { ...nudge, kind: "wall", walls: ["nowhere"] })).toBeNull();
+    expect(nudgeEdit(document, { ...nudge, kind: "wall", unit: "nowhere" })).toBeNull();
   });
 });

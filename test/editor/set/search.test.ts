@@ -2,11 +2,11 @@
 
 import { describe, expect, it, vi } from "vitest";
 import type { WorkPlan } from "../../../src/editor/over/workPlan.ts";
+import { createAside } from "../../../src/editor/set/aside.ts";
 import { createCountClient } from "../../../src/editor/set/countClient.ts";
 import { createCounter } from "../../../src/editor/set/counter.ts";
-import { createDrawer } from "../../../src/editor/set/drawer.ts";
 import { createOptimiser, type SolveEvents } from "../../../src/editor/set/optimiser.ts";
-import type { Counted, FromSolver, ToSolver } from "../../../src/editor/set/protocol.ts";
+import type { Counted, CurveTold, FromSolver, ToSolver } from "../../../src/editor/set/protocol.ts";
 import { createSolving } from "../../../src/editor/set/solving.ts";
 import type { PourNeeds } from "../../../src/fill/optimise/pourNeeds.ts";
 import type { Curve } from "../../../src/fill/optimise/tradeOff.ts";
@@ -258,7 +258,7 @@ describe("the drawing of the curves", () => {
 
   it("is told of point by point, and a cancelled one is not heard any more", () => {
     const workers: { events: SolveEvents; isEnded: boolean }[] = [];
-    const drawer = createDrawer((events) => {
+    const start = (events: SolveEvents) => {
       const worker = { events, isEnded: false };
       workers.push(worker);
       return {
@@ -267,6 +267,11 @@ describe("the drawing of the curves", () => {
           worker.isEnded = true;
         },
       };
+    };
+    const drawer = createAside<CurveTold, Curve, typeof INPUTS>(start, {
+      ask: (plan) => ({ kind: "curve", plan }),
+      toldBy: (answer) => (answer.kind === "drawing" ? answer.told : null),
+      foundBy: (answer) => (answer.kind === "curve" ? answer.curve : null),
     });
     const curve: Curve = {
       format: "panelwright-curve",
@@ -278,17 +283,28 @@ describe("the drawing of the curves", () => {
     };
     drawer.begin(PLAN, INPUTS);
     workers[0]!.events.onAnswer({ kind: "drawing", told: { curve: "widths", found: 2, most: 6 } });
-    expect(drawer.drawing.get()).toMatchObject({ isDrawing: true, told: { found: 2 } });
+    expect(drawer.state.get()).toMatchObject({ isWorking: true, told: { found: 2 } });
     drawer.cancel();
     workers[0]!.events.onAnswer({ kind: "curve", curve });
-    expect(drawer.drawing.get()).toEqual({ isDrawing: false, told: null, drawn: null, failure: null });
+    expect(drawer.state.get()).toEqual({ isWorking: false, told: null, found: null, failure: null });
     drawer.begin(PLAN, INPUTS);
     workers[1]!.events.onAnswer({ kind: "curve", curve });
-    expect(drawer.drawing.get().drawn).toEqual({ curve, inputs: INPUTS });
+    expect(drawer.state.get().found).toEqual({ value: curve, inputs: INPUTS });
     expect(workers.map(({ isEnded }) => isEnded)).toEqual([true, true]);
     drawer.begin(PLAN, INPUTS);
     workers[2]!.events.onFailure("no memory");
-    expect(drawer.drawing.get()).toMatchObject({ isDrawing: false, failure: "no memory", drawn: { curve } });
+    expect(drawer.state.get()).toMatchObject({
+      isWorking: false,
+      failure: "no memory",
+      found: { value: curve },
+    });
+  });
+
+  it("has a list of moves that save beside it", async () => {
+    const told = await solved({ kind: "nudges", plan: { ...PLAN, project: sampleProject("one-room") } });
+    const last = told.at(-1);
+    if (last?.kind !== "nudges") throw new Error(JSON.stringify(last));
+    for (const { saving } of last.list.nudges) expect(saving).toBeGreaterThan(0);
   });
 
   it("is that of the core", async () => {
