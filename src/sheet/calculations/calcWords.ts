@@ -67,6 +67,7 @@ export interface CalcWords {
   readonly readings: (count: number) => string;
 
   readonly pressure: string;
+  readonly heightMm: string;
   readonly worstTie: string;
   readonly leftOut: string;
   readonly leftOutAt: (row: string, carrier: string) => string;
@@ -90,11 +91,13 @@ export interface CalcWords {
   readonly line: string;
 
   readonly everyPiece: string;
+  readonly twoPersons: string;
   readonly people: string;
   readonly lift: { readonly stack: string; readonly wall: string; readonly overhead: string };
   readonly liftSigns: string;
   readonly mostOfLimit: (code: string) => string;
 
+  readonly span: string;
   readonly rulesSideBySide: string;
   readonly member: string;
   readonly maturity: string;

@@ -4,7 +4,6 @@
 import type { Check } from "../../assess/checkDocument.ts";
 import { LIFTS } from "../../assess/liftChecks.ts";
 import { type Lift, nioshLimit } from "../../check/nioshLift.ts";
-import { checkText } from "../checkWords/checkText.ts";
 import type { Section, Strip } from "../lists/flow.ts";
 import { plainText } from "../plainText.ts";
 import { type Calculation, ofKind, worstOf } from "./calculation.ts";
@@ -78,8 +77,8 @@ function tableOf({ words, width }: Calculation): {
   readonly heads: readonly string[];
 } {
   const columns: readonly TableColumn[] = [
-    { x: 0, anchor: "start", room: width - 92 },
-    ...[84, 70, 57, 45, 30, 15, 0].map((end): TableColumn => ({ x: width - end, anchor: "end" })),
+    { x: 0, anchor: "start", room: width - 98 },
+    ...[90, 78, 66, 54, 36, 18, 0].map((end): TableColumn => ({ x: width - end, anchor: "end" })),
   ];
   const { lift } = words;
   const heads = [
@@ -127,5 +126,5 @@ function twoPersons(calculation: Calculation): readonly Section[] {
     rowStrip([plainText(code), `${quantity}`, stated(mass, language)], columns, { width }),
   );
   const under = headStrip([words.piece, words.number, "m, kg"], columns, width);
-  return [section(checkText("two people carry", language), rows, { continued, under })];
+  return [section(words.twoPersons, rows, { continued, under })];
 }

@@ -5,7 +5,7 @@
 import type { Check, CheckInput } from "../../assess/checkDocument.ts";
 import type { Language } from "../../plan/project.ts";
 import { checkText } from "../checkWords/checkText.ts";
-import { stated, worked } from "./figures.ts";
+import { carried, worked } from "./figures.ts";
 
 /** A line of a calculation. */
 export interface Step {
@@ -19,6 +19,27 @@ export interface Step {
 /** The equations of a formula in turn: "a = …; b = …, c = …". */
 export function formulaParts(formula: string): readonly string[] {
   return formula.split("; ").flatMap((part) => part.split(/, (?=[\p{L}0-9_]+(?:\(t\))? = )/u));
+}
+
+/** Equations in the order in which a hand works them out: what another one needs comes before it. */
+export function inOrder(parts: readonly string[]): readonly string[] {
+  const ordered: string[] = [];
+  for (const part of parts) {
+    const sign = leftOf(part);
+    const user = ordered.findIndex((other) => sign !== null && signsIn(other).includes(sign));
+    if (user < 0) ordered.push(part);
+    else ordered.splice(user, 0, part);
+  }
+  return ordered;
+}
+
+/** The sign an equation gives, where it gives one. */
+function leftOf(part: string): string | null {
+  return /^([\p{L}][\p{L}\d_]*) = /u.exec(part)?.[1] ?? null;
+}
+
+function signsIn(part: string): readonly string[] {
+  return part.slice(part.indexOf(" = ") + 3).match(SIGN) ?? [];
 }
 
 /** Values by sign. A sign that stands for two figures stands for none. */
@@ -57,15 +78,26 @@ export function stepOf(part: string, check: Check, language: Language): Step {
       return sign;
     }
     count++;
-    return stated(value, language);
+    return carried(value, language);
   });
-  const known = values.get(left);
-  const result =
-    known === undefined || typeof known.value !== "number"
-      ? {}
-      : { result: `${worked(known.value, language)} ${known.unit}`.trim() };
+  const figure = resultOf(left, check, values);
+  const result = figure === null ? {} : { result: `${worked(figure.value, language)} ${figure.unit}`.trim() };
   if (!isWhole || count === 0) return { formula: part, ...result };
   return { formula: part, numbers: checkText(asProduct(numbers), language), ...result };
+}
+
+// The list has what an equation gives; "N ≤ R_perm = …" gives the limit, and the first equation of all the value.
+function resultOf(
+  left: string,
+  check: Check,
+  values: ReadonlyMap<string, CheckInput>,
+): { readonly value: number; readonly unit: string } | null {
+  const known = values.get(left);
+  if (known !== undefined && typeof known.value === "number") return { value: known.value, unit: known.unit };
+  const { value, limit, unit } = check;
+  if (/ [≤≥] /u.test(left)) return limit === null ? null : { value: limit, unit };
+  const isFirst = check.formula.startsWith(`${left} = `);
+  return isFirst && value !== null ? { value, unit } : null;
 }
 
 /** Points between factors become crosses, commas between the parts of a list semicolons: the comma may be decimal. */

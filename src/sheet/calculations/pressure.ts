@@ -4,12 +4,13 @@
 import type { Check, CheckInput } from "../../assess/checkDocument.ts";
 import { pourPressure } from "../../assess/pourPressure.ts";
 import { surfaceOf } from "../../assess/tieChecks.ts";
-import type { Envelope } from "../../check/envelope.ts";
+import { type Envelope, pressureAt } from "../../check/envelope.ts";
+import { ruleValue } from "../../kit/kit.ts";
 import type { Section, Strip } from "../lists/flow.ts";
 import { type Calculation, ofKind } from "./calculation.ts";
-import { stated, worked } from "./figures.ts";
+import { carried, stated, worked } from "./figures.ts";
 import { asProduct, formulaParts, type Step, stepOf } from "./numbersIn.ts";
-import { pressurePicture } from "./pressurePicture.ts";
+import { type PictureRow, pressurePicture } from "./pressurePicture.ts";
 import { fixedStrip, gapStrip, section, stepStrip } from "./strips.ts";
 import {
   inputKey,
@@ -45,7 +46,9 @@ export function pressureSections(calculation: Calculation): readonly Section[] {
   const envelope = envelopeOfEntry(calculation);
   const surface = surfaceOf(calculation.entry);
   const picture =
-    envelope === null ? null : pressurePicture({ envelope, surface, rows: [], heads: [], width, language });
+    envelope === null
+      ? null
+      : pressurePicture({ ...rowPressures(envelope, calculation), envelope, surface, width, language });
   const said = pressureSaid(calculation);
   const rows: readonly Strip[] = [
     ...methodSteps(check, calculation).map((step) => stepStrip(step, width)),
@@ -65,6 +68,19 @@ export function pressureSections(calculation: Calculation): readonly Section[] {
   ];
 }
 
+/** The pressure at the floor and at every tie row of the kit. */
+function rowPressures(envelope: Envelope, { entry, words, language }: Calculation) {
+  const surface = surfaceOf(entry);
+  const rows = (ruleValue(entry.kit, "tieRows") ?? []).filter((z) => z < surface);
+  return {
+    heads: [words.heightMm, "p, kPa"],
+    rows: rows.map((row): PictureRow => {
+      const cells = [stated(row, language), worked(pressureAt(envelope, surface - row), language)];
+      return { row, from: row, to: row, cells, isStrong: false };
+    }),
+  };
+}
+
 /** The method's own equation, the full head, and the depth of the knee. */
 function methodSteps(check: Check, calculation: Calculation): readonly Step[] {
   const { language, entry } = calculation;
@@ -79,7 +95,7 @@ function methodSteps(check: Check, calculation: Calculation): readonly Step[] {
   };
   const knee: Step = {
     formula: "h_s = P_max/w",
-    numbers: `${stated(envelope.greatest, language)}/${stated(density, language)}`,
+    numbers: `${carried(envelope.greatest, language)}/${stated(density, language)}`,
     result: `${worked(envelope.knee / 1000, language)} m`,
   };
   if (pressureModel === "liquid head") return [{ ...head, formula: "P_max = w·H" }, knee];

@@ -7,7 +7,7 @@ import { checkText } from "../checkWords/checkText.ts";
 import type { Section, Strip } from "../lists/flow.ts";
 import { plainText } from "../plainText.ts";
 import { type Calculation, ofKind } from "./calculation.ts";
-import { stated, worked } from "./figures.ts";
+import { carried, stated, worked } from "./figures.ts";
 import type { Step } from "./numbersIn.ts";
 import { headStrip, rowStrip, section, stepStrip, type TableColumn, wordsStrip } from "./strips.ts";
 import { inputsStrip, NOTHING_SAID, reasonStrips, sourceStrip, verdictStrip } from "./written.ts";
@@ -39,7 +39,7 @@ function numberOf({ inputs }: Check, name: string): number | null {
 }
 
 function neededSteps(check: Check, { language }: Calculation): readonly Step[] {
-  const fig = (value: number) => stated(value, language);
+  const fig = (value: number) => carried(value, language);
   const [self, extra, load, service, strength, ciria] = [
     numberOf(check, "self-weight of the slab"),
     numberOf(check, "load while striking"),
@@ -72,7 +72,7 @@ const GROWTH = { R: 0.2, N: 0.25, S: 0.38 } as const;
 
 // From the age at 20 °C to the strength that counts.
 function ageSteps(check: Check, { entry, language }: Calculation): readonly Step[] {
-  const fig = (value: number) => stated(value, language);
+  const fig = (value: number) => carried(value, language);
   const { cementClass } = entry.concrete;
   const [age, gain, mean, strength] = [
     numberOf(check, "equivalent age at 20 °C"),
@@ -134,8 +134,8 @@ function maturitySections(calculation: Calculation): readonly Section[] {
     ),
     wordsStrip(words.maturityText(stated(datum, language), parts.length), width),
   ];
-  const under = headStrip(["∆t, h", "T, °C", "(T − T_0)·∆t".replace("_0", "₀")], columns.slice(0, 3), width);
-  return [section(words.maturity, rows, { continued, isWhole: false, under })];
+  const under = headStrip(["∆t, h", "T, °C", "M, °C·h"], columns.slice(0, 3), width);
+  return [section(words.maturity, rows, { continued, under })];
 }
 
 interface MaturityPart {
@@ -153,27 +153,29 @@ export function strikingTable(calculation: Calculation, width: number): readonly
   const own = document.striking.filter(({ unit }) => unit === entry.name);
   if (own.length === 0) return [];
   const rules = [...new Set(own.map(({ rule }) => rule))];
-  const each = Math.min(32, (width - 100) / rules.length);
+  const each = Math.min(32, (width - 91) / rules.length);
   const columns: readonly TableColumn[] = [
-    { x: 0, anchor: "start", room: 50 },
-    { x: 52, anchor: "start", room: width - 54 - rules.length * each },
+    { x: 0, anchor: "start", room: 36 },
+    { x: 38, anchor: "start", room: 38 },
+    { x: 90, anchor: "end" },
     ...rules.map(
       (_, k): TableColumn => ({ x: width - (rules.length - 1 - k) * each, anchor: "end", room: each - 1 }),
     ),
   ];
   const members = [...new Set(own.map(({ room, part }) => `${part}|${room}`))];
-  const notes = [...new Set(own.filter(({ note }) => note !== "").map((row) => noteKey(row)))];
+  const notes = [...new Set(own.map(noteOf).filter((note) => note !== ""))];
   const rows = members.map((member) => {
     const [part = "", room = ""] = member.split("|");
     const cells = rules.map((rule) => {
       const row = own.find((some) => some.rule === rule && some.part === part && some.room === room);
       if (row === undefined) return "";
-      const number = row.note === "" ? "" : ` (${notes.indexOf(noteKey(row)) + 1})`;
+      const number = noteOf(row) === "" ? "" : ` (${notes.indexOf(noteOf(row)) + 1})`;
       return `${figureOf(row, calculation)}${number}`;
     });
-    return rowStrip([checkText(part, language), plainText(room), ...cells], columns, { width });
+    const span = own.flatMap((row) => (row.part === part && row.room === room ? (spanOf(row) ?? []) : []))[0];
+    return rowStrip([checkText(part, language), plainText(room), span ?? "", ...cells], columns, { width });
   });
-  const heads = [words.member, words.room, ...rules.map((rule) => checkText(rule, language))];
+  const heads = [words.member, words.room, words.span, ...rules.map((rule) => checkText(rule, language))];
   const sources = [...new Set(own.map(({ source }) => source))];
   return [
     section(
@@ -188,8 +190,15 @@ export function strikingTable(calculation: Calculation, width: number): readonly
   ];
 }
 
-function noteKey({ note }: StrikingRow): string {
-  return note;
+const SPAN = /^span (\d+) mm(?:, )?/u;
+
+/** What a rule remarks, without the span, which has a column of its own. */
+function noteOf({ note }: StrikingRow): string {
+  return note.replace(SPAN, "");
+}
+
+function spanOf({ note }: StrikingRow): string | null {
+  return SPAN.exec(note)?.[1] ?? null;
 }
 
 function figureOf({ hours, strength }: StrikingRow, { language }: Calculation): string {

@@ -33,6 +33,12 @@ export function wordsStrip(
   return fixedStrip(block.marks, block.height + 0.6);
 }
 
+/** Small words in which signs stand as in a formula. */
+export function signedStrip(text: string, width: number, ink: Ink = "ink"): Strip {
+  const block = formulaBlock([{ text, weight: 400 }], width, { isSmall: true, ink });
+  return fixedStrip(block.marks, block.height + 0.5);
+}
+
 export function bulletStrip(text: string, width: number): Strip {
   const block = textBlock(text, SMALL, { x: 3.4, top: 0.6, width: width - 3.4 });
   const bullet: Mark = { kind: "rect", box: { x: 0, y: 1.3, width: 1.5, height: 1.5 }, fill: "ink" };
@@ -44,7 +50,7 @@ export function stepStrip({ formula, numbers, result }: Step, width: number): St
   const stretches = [
     { text: formula, weight: 400 as const },
     ...(numbers === undefined ? [] : [{ text: `= ${numbers}`, weight: 400 as const }]),
-    ...(result === undefined ? [] : [{ text: `= ${result}`, weight: 600 as const }]),
+    ...(result === undefined ? [] : [{ text: `= ${result}`, weight: 600 as const, isWhole: true }]),
   ];
   const block = formulaBlock(stretches, width);
   return fixedStrip(block.marks, block.height);
@@ -82,10 +88,10 @@ export function section(
 
 /** A name on the left and its value on the right of a dotted way. */
 export function pairStrip(name: string, value: string, width: number, ink: Ink = "ink"): Strip {
-  const right = textWidth(value, SMALL_STRONG);
+  const right = Math.min(textWidth(value, SMALL_STRONG), width * 0.6);
   const block = textBlock(name, SMALL, { x: 0, top: 0.7, width: width - right - 3 });
   const height = block.height + 0.5;
-  const figure = textLine(value, SMALL_STRONG, { x: width, y: 3.2, anchor: "end", ink });
+  const figure = textLine(value, SMALL_STRONG, { x: width, y: 3.2, anchor: "end", ink, room: width * 0.6 });
   return fixedStrip([...block.marks, ...figure, levelRule(0, height, width, 0.13)], height + 0.2);
 }
 

@@ -54,10 +54,10 @@ export function summarySection(calculation: Calculation): Section {
 
 function columnsOf(width: number): readonly TableColumn[] {
   return [
-    { x: 0, anchor: "start", room: width - 92 },
-    { x: width - 82, anchor: "end" },
-    { x: width - 60, anchor: "end" },
-    { x: width - 38, anchor: "end" },
+    { x: 0, anchor: "start", room: width - 86 },
+    { x: width - 77, anchor: "end" },
+    { x: width - 55, anchor: "end" },
+    { x: width - 34, anchor: "end" },
     { x: width - BAR - 3, anchor: "end" },
     { x: width, anchor: "end" },
   ];

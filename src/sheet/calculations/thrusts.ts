@@ -5,7 +5,7 @@ import type { Check } from "../../assess/checkDocument.ts";
 import { surfaceOf } from "../../assess/tieChecks.ts";
 import type { Section, Strip } from "../lists/flow.ts";
 import { type Calculation, ofKind, worstOf } from "./calculation.ts";
-import { stated, worked } from "./figures.ts";
+import { carried, worked } from "./figures.ts";
 import type { Step } from "./numbersIn.ts";
 import { asProduct } from "./numbersIn.ts";
 import { envelopeOfEntry, pressureSaid } from "./pressure.ts";
@@ -44,7 +44,7 @@ function stepsOf(check: Check, calculation: Calculation): readonly Step[] {
   };
   if (envelope === null || check.value === null) return [];
   const { language } = calculation;
-  const fig = (value: number) => stated(value, language);
+  const fig = (value: number) => carried(value, language);
   const result = `${worked(check.value, language)} ${check.unit}`;
   const [t, c, sill, head] = [number("t"), number("c"), number("sill"), number("head")];
   if (check.kind === "jamb-thrust") {

@@ -5,7 +5,7 @@ import { linearBeam } from "../../check/linearBeam.ts";
 import { type StripPart, type TieLineInput, tieLineLoads } from "../../check/tieRows.ts";
 import type { Language } from "../../plan/project.ts";
 import type { Mm } from "../../units.ts";
-import { stated, worked } from "./figures.ts";
+import { carried, stated, worked } from "./figures.ts";
 import type { Step } from "./numbersIn.ts";
 
 /** A piece of a strip in which width and slope of the pressure stay the same. */
@@ -36,14 +36,18 @@ export function stripSteps(
   language: Language,
 ): readonly Step[] {
   const { envelope, surface, parts } = line;
-  const fig = (value: number) => stated(value, language);
+  const fig = (value: number) => carried(value, language);
   const pieces = stripPieces(parts, [from, to], surface - envelope.knee);
   const forces = pieces.map((piece) => pieceForce(piece, envelope, surface));
+  const isCapped = envelope.knee < surface - 0.5;
   const steps = pieces.flatMap((piece, index): readonly Step[] => [
+    ...(index === 0
+      ? [{ formula: `p = ${isCapped ? "min(w·(H − z); P_max)" : "w·(H − z)"}; F = b·(p_1 + p_2)/2·∆z` }]
+      : []),
     pressureStep(piece, 1, { envelope, surface, language }),
     pressureStep(piece, 2, { envelope, surface, language }),
     {
-      formula: pieces.length === 1 ? "F = b·(p_1 + p_2)/2·∆z" : `F_${index + 1} = b·(p_1 + p_2)/2·∆z`,
+      formula: pieces.length === 1 ? "F" : `F_${index + 1}`,
       numbers: `${fig(piece.width / 1000)} × (${fig(at(piece.from, envelope, surface))} + ${fig(at(piece.to, envelope, surface))})/2 × ${fig((piece.to - piece.from) / 1000)}`,
       result: `${worked(forces[index]!, language)} kN`,
     },
@@ -73,13 +77,13 @@ function pressureStep(
     language,
   }: { readonly envelope: Envelope; readonly surface: Mm; readonly language: Language },
 ): Step {
-  const fig = (value: number) => stated(value, language);
+  const fig = (value: number) => carried(value, language);
   const z = end === 1 ? piece.from : piece.to;
   const depth = `(${fig(surface / 1000)} − ${fig(z / 1000)})`;
   const liquid = `${fig(envelope.density)} × ${depth}`;
   const isCapped = envelope.knee < surface - 0.5;
   return {
-    formula: isCapped ? `p_${end} = min(w·(H − z); P_max)` : `p_${end} = w·(H − z)`,
+    formula: `p_${end}`,
     numbers: isCapped ? `min(${liquid}; ${fig(envelope.greatest)})` : liquid,
     result: `${worked(at(z, envelope, surface), language)} kPa`,
   };

@@ -14,9 +14,9 @@ export const CALC_WORDS_PT: CalcWords = {
   given: "With",
   source: "Source",
   ofLimit: (value, limit) => `${value} of ${limit}`,
-  place: "Place (x; y), mm",
-  value: "Value",
-  limit: "Limit",
+  place: "place (x; y), mm",
+  value: "value",
+  limit: "limit",
   number: "number",
   wholeUnit: "Whole unit",
   outside: "Outside",
@@ -93,6 +93,7 @@ export const CALC_WORDS_PT: CalcWords = {
     `${shores} storeys on shores, ${reshores} on reshores, ${storeys} cast, ${first} out first`,
   readings: (count) => `${count} readings`,
 
+  heightMm: "z, mm",
   pressure: "Pressure of the fresh concrete",
   worstTie: "The tie that carries most",
   leftOut: "One tie left out",
@@ -127,12 +128,14 @@ export const CALC_WORDS_PT: CalcWords = {
   line: "line",
 
   everyPiece: "Every piece to lift",
+  twoPersons: "Carried by two",
   people: "people",
   lift: { stack: "stack", wall: "wall", overhead: "overhead" },
   liftSigns:
     "H reach of the hands, V their height, D how far up or down, all in cm; A twist in degrees; FM and CM for pace and grip.",
   mostOfLimit: (code) => `The piece nearest to its limit: ${code}`,
 
+  span: "span, mm",
   rulesSideBySide: "When forms may come down: rules side by side",
   member: "member",
   maturity: "Maturity from the log of temperatures",

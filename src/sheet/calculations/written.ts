@@ -8,9 +8,8 @@ import { SMALL, SMALL_STRONG, textLine } from "../lists/listText.ts";
 import type { Mark } from "../mark.ts";
 import { type Calculation, placeText, valueText } from "./calculation.ts";
 import { percent, stated } from "./figures.ts";
-import { paperSigns } from "./formula.ts";
-import { formulaParts, stepOf, valuesBySign } from "./numbersIn.ts";
-import { fixedStrip, stepStrip, usageMarks, wordsStrip } from "./strips.ts";
+import { formulaParts, inOrder, stepOf } from "./numbersIn.ts";
+import { fixedStrip, signedStrip, stepStrip, usageMarks, wordsStrip } from "./strips.ts";
 
 const BAR = 34;
 
@@ -38,12 +37,17 @@ export function verdictStrip(check: Check, calculation: Calculation): Strip {
 /** Why there is no verdict, or what is over; nothing where the check says no more. */
 export function reasonStrips(check: Check, { language, width }: Calculation): readonly Strip[] {
   if (check.reason === undefined) return [];
-  return [wordsStrip(checkText(check.reason, language), width)];
+  return [wordsStrip(asSentence(checkText(check.reason, language)), width)];
+}
+
+/** A text that begins a line, with a capital. */
+export function asSentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** Sources that are not said yet, in one paragraph. Citations stay as they are. */
 export function sourceStrip(source: string, { language, words, width }: Calculation): Strip {
-  return wordsStrip(`${words.source}: ${checkText(source, language)}`, width, { ink: "soft" });
+  return signedStrip(`${words.source}: ${checkText(source, language)}`, width, "soft");
 }
 
 export function placeStrip(check: Check, calculation: Calculation): Strip {
@@ -72,7 +76,7 @@ export function inputsStrip(
   const texts = inputs
     .filter((each) => !said.inputs.has(inputKey(each)) && each.value !== "")
     .map((each) => inputText(each, calculation));
-  return texts.length === 0 ? [] : [wordsStrip(`${words.given}: ${texts.join("; ")}`, width)];
+  return texts.length === 0 ? [] : [signedStrip(`${words.given}: ${texts.join("; ")}`, width)];
 }
 
 function inputText({ sign, name, value, unit }: CheckInput, { language }: Calculation): string {
@@ -81,7 +85,7 @@ function inputText({ sign, name, value, unit }: CheckInput, { language }: Calcul
       ? `${stated(value, language)} ${checkText(unit, language)}`.trim()
       : checkText(value, language);
   const shown = checkText(name, language);
-  return sign === "" ? `${shown}: ${figure}` : `${paperSigns(sign)} = ${figure}, ${shown}`;
+  return sign === "" ? `${shown}: ${figure}` : `${sign} = ${figure}, ${shown}`;
 }
 
 /** Place, equations with numbers, verdict, inputs and source of one check. */
@@ -99,13 +103,12 @@ export function writtenStrips(check: Check, said: Said, calculation: Calculation
 /** The equations of a check that are not said yet; what is only words stands in small letters. */
 export function equationStrips(check: Check, said: Said, calculation: Calculation): readonly Strip[] {
   const { language, width } = calculation;
-  const signs = valuesBySign(check.inputs);
-  return formulaParts(check.formula)
-    .filter((part) => !said.parts.has(part))
-    .map((part) => {
-      const isFormula = / [=≤≥] /u.test(part) && (/[·/√]/u.test(part) || signs.size > 0);
-      const step = stepOf(part, check, language);
-      if (!isFormula && step.numbers === undefined) return wordsStrip(checkText(part, language), width);
-      return stepStrip({ ...step, formula: checkText(part, language) }, width);
-    });
+  const parts = formulaParts(check.formula).filter((part) => !said.parts.has(part));
+  return inOrder(parts).map((part) => {
+    const isFormula = / [=≤≥] /u.test(part) && (part.match(/(?<!_)\p{Ll}{4,}/gu) ?? []).length < 3;
+    const step = stepOf(part, check, language);
+    if (!isFormula && step.numbers === undefined)
+      return signedStrip(asSentence(checkText(part, language)), width);
+    return stepStrip({ ...step, formula: checkText(part, language) }, width);
+  });
 }
