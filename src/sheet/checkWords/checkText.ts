@@ -3,11 +3,26 @@
 
 import type { Language } from "../../plan/project.ts";
 import { retold, type Sentence } from "../retold.ts";
+import { CAUTION_SENTENCES } from "./cautionSentences.ts";
+import { FORMULA_SENTENCES } from "./formulas.ts";
+import { GRANTED_SENTENCES } from "./granted.ts";
+import { NAME_SENTENCES } from "./names.ts";
+import { RANGE_SENTENCES } from "./ranges.ts";
+import { REASON_SENTENCES } from "./reasons.ts";
 
-/** Every text of the checks that the tables know, forms with braces last. */
-export const CHECK_SENTENCES: readonly Sentence[] = [];
+/** Every text of the checks that the tables know. */
+export const CHECK_SENTENCES: readonly Sentence[] = [
+  ...NAME_SENTENCES,
+  ...REASON_SENTENCES,
+  ...RANGE_SENTENCES,
+  ...FORMULA_SENTENCES,
+  ...GRANTED_SENTENCES,
+  ...CAUTION_SENTENCES,
+];
 
 const EXACT = new Map(CHECK_SENTENCES.filter(({ en }) => !en.includes("{")).map((each) => [each.en, each]));
+/** What stands in these braces is a text of the tables itself; in all others it is a figure or somebody's name. */
+const INNER: readonly string[] = ["input", "what"];
 const FORMS = CHECK_SENTENCES.filter(({ en }) => en.includes("{"));
 
 /** A text of a check, told again in a language; lists that semicolons divide, part by part. */
@@ -18,7 +33,8 @@ export function checkText(text: string, language: Language): string {
 /** null: no table has the text, nor any part of it. */
 export function known(text: string, language: Language): string | null {
   const whole =
-    EXACT.get(text)?.[language] ?? retold(text, FORMS, language, (_, value) => known(value, language));
+    EXACT.get(text)?.[language] ??
+    retold(text, FORMS, language, (name, value) => (INNER.includes(name) ? known(value, language) : null));
   if (whole !== null) return whole;
   const parts = text.split("; ");
   if (parts.length < 2) return null;
