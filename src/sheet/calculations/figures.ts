@@ -28,6 +28,12 @@ export function carried(value: number, language: Language): string {
   return whole.replaceAll(/^0\D0*|\D/gu, "").length > DIGITS + 1 ? worked(value, language) : whole;
 }
 
+/** A formula with the decimal sign of the language; what divides the parts of a list is then a semicolon. */
+export function localFormula(formula: string, language: Language): string {
+  const listed = formula.replace(/(min|max)\(([^()]*), /gu, "$1($2; ");
+  return language === "en" ? listed : listed.replaceAll(/(\d)\.(?=\d)/gu, "$1,");
+}
+
 /** A part of a limit: "21.8 %". */
 export function percent(part: number, language: Language): string {
   return `${written(roundTo(part * 100, 1).toFixed(1), language)} %`;

@@ -7,7 +7,7 @@ import { type Lift, nioshLimit } from "../../check/nioshLift.ts";
 import type { Section, Strip } from "../lists/flow.ts";
 import { plainText } from "../plainText.ts";
 import { type Calculation, ofKind, worstOf } from "./calculation.ts";
-import { percent, stated, worked } from "./figures.ts";
+import { carried, localFormula, percent, stated, worked } from "./figures.ts";
 import { asProduct } from "./numbersIn.ts";
 import { headStrip, rowStrip, section, stepStrip, type TableColumn, wordsStrip } from "./strips.ts";
 import { reasonStrips, sourceStrip, verdictStrip } from "./written.ts";
@@ -50,7 +50,7 @@ function explained(worst: Check, calculation: Calculation): readonly Strip[] {
   });
   const people = numberOf(worst, "people") ?? 1;
   return [
-    stepStrip({ formula }, width),
+    stepStrip({ formula: localFormula(formula, language) }, width),
     wordsStrip(words.liftSigns, width),
     ...steps,
     wordsStrip(words.mostOfLimit(plainText(worst.where.code)), width),
@@ -103,7 +103,7 @@ function liftRow(check: Check, columns: readonly TableColumn[], { language, widt
   const cells = [
     plainText(check.where.code),
     `${numberOf(check, "pieces in the bill") ?? ""}`,
-    check.value === null ? "–" : stated(check.value, language),
+    check.value === null ? "–" : carried(check.value, language),
     people === null ? "–" : `${people}`,
     check.utilisation === null ? "–" : percent(check.utilisation, language).replace(" %", ""),
     index("stack"),
@@ -123,7 +123,7 @@ function twoPersons(calculation: Calculation): readonly Section[] {
     { x: width, anchor: "end" },
   ];
   const rows = own.map(({ code, mass, quantity }) =>
-    rowStrip([plainText(code), `${quantity}`, stated(mass, language)], columns, { width }),
+    rowStrip([plainText(code), `${quantity}`, carried(mass, language)], columns, { width }),
   );
   const under = headStrip([words.piece, words.number, "m, kg"], columns, width);
   return [section(words.twoPersons, rows, { continued, under })];

@@ -5,7 +5,7 @@
 import type { Check, CheckInput } from "../../assess/checkDocument.ts";
 import type { Language } from "../../plan/project.ts";
 import { checkText } from "../checkWords/checkText.ts";
-import { carried, worked } from "./figures.ts";
+import { carried, localFormula, worked } from "./figures.ts";
 
 /** A line of a calculation. */
 export interface Step {
@@ -83,7 +83,11 @@ export function stepOf(part: string, check: Check, language: Language): Step {
   const figure = resultOf(left, check, values);
   const result = figure === null ? {} : { result: `${worked(figure.value, language)} ${figure.unit}`.trim() };
   if (!isWhole || count === 0) return { formula: part, ...result };
-  return { formula: part, numbers: checkText(asProduct(numbers), language), ...result };
+  return {
+    formula: part,
+    numbers: localFormula(checkText(asProduct(numbers), language), language),
+    ...result,
+  };
 }
 
 // The list has what an equation gives; "N ≤ R_perm = …" gives the limit, and the first equation of all the value.
@@ -100,7 +104,7 @@ function resultOf(
   return isFirst && value !== null ? { value, unit } : null;
 }
 
-/** Points between factors become crosses, commas between the parts of a list semicolons: the comma may be decimal. */
+/** Points between factors become crosses. */
 export function asProduct(numbers: string): string {
-  return numbers.replaceAll("·", " × ").replace(/(min|max)\(([^()]*), /gu, "$1($2; ");
+  return numbers.replaceAll("·", " × ");
 }

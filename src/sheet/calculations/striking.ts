@@ -2,14 +2,22 @@
 // temperatures, and the times and strengths of several rules side by side.
 
 import type { Check, StrikingRow } from "../../assess/checkDocument.ts";
-import { type Interval, intervalsUpTo } from "../../check/maturity.ts";
+import { equivalentAge, type Interval, intervalsUpTo } from "../../check/maturity.ts";
 import { checkText } from "../checkWords/checkText.ts";
 import type { Section, Strip } from "../lists/flow.ts";
 import { plainText } from "../plainText.ts";
 import { type Calculation, ofKind } from "./calculation.ts";
 import { carried, stated, worked } from "./figures.ts";
 import type { Step } from "./numbersIn.ts";
-import { headStrip, rowStrip, section, stepStrip, type TableColumn, wordsStrip } from "./strips.ts";
+import {
+  headStrip,
+  rowStrip,
+  section,
+  signedStrip,
+  stepStrip,
+  type TableColumn,
+  wordsStrip,
+} from "./strips.ts";
 import { inputsStrip, NOTHING_SAID, reasonStrips, sourceStrip, verdictStrip } from "./written.ts";
 
 /** Longer logs are summed up only: the project file has them all. */
@@ -105,46 +113,63 @@ function maturitySections(calculation: Calculation): readonly Section[] {
   const { log, strikeAt, datum } = entry.concrete;
   const intervals = strikeAt === null ? null : intervalsUpTo(log, strikeAt);
   if (intervals === null || intervals.length === 0) return [];
-  const ends = [26, 54, 84, 118];
-  const columns = ends.map((x): TableColumn => ({ x, anchor: "end" }));
+  const columns = [16, 36, 60, 84, 106, 130].map((x): TableColumn => ({ x, anchor: "end" }));
   const parts = intervals.map((interval) => maturityPart(interval, datum));
   const sum = (of: (part: MaturityPart) => number) => parts.reduce((total, part) => total + of(part), 0);
-  const cells = ({ interval, maturity }: MaturityPart) => [
-    stated(interval.hours, language),
-    worked(interval.temperature, language),
-    worked(maturity, language),
-  ];
   const shown = parts.length > MOST_INTERVALS ? [] : parts;
-  const rows = [
-    ...shown.map((part) => rowStrip(cells(part), columns.slice(0, 3), { width })),
-    rowStrip(
-      [
-        stated(
-          sum(({ interval }) => interval.hours),
-          language,
-        ),
-        "∑",
-        worked(
-          sum((each) => each.maturity),
-          language,
-        ),
-      ],
-      columns.slice(0, 3),
-      { width, isStrong: true },
+  const totals = [
+    stated(
+      sum(({ interval }) => interval.hours),
+      language,
     ),
-    wordsStrip(words.maturityText(stated(datum, language), parts.length), width),
+    "∑",
+    worked(
+      sum(({ maturity }) => maturity),
+      language,
+    ),
+    "",
+    "",
+    worked(
+      sum(({ age }) => age),
+      language,
+    ),
   ];
-  const under = headStrip(["∆t, h", "T, °C", "M, °C·h"], columns.slice(0, 3), width);
+  const rows = [
+    ...shown.map((part) => rowStrip(maturityCells(part, calculation), columns, { width })),
+    rowStrip(totals, columns, { width, isStrong: true }),
+    signedStrip(words.maturityText(stated(datum, language), parts.length), width),
+  ];
+  const under = headStrip(["∆t, h", "T, °C", "M, °C·h", "E, kJ/mol", "exp", "t, h, 20 °C"], columns, width);
   return [section(words.maturity, rows, { continued, under })];
 }
 
 interface MaturityPart {
   readonly interval: Interval;
   readonly maturity: number;
+  /** Equivalent age at 20 °C, h. */
+  readonly age: number;
 }
 
 function maturityPart(interval: Interval, datum: number): MaturityPart {
-  return { interval, maturity: Math.max(interval.temperature - datum, 0) * interval.hours };
+  const age = equivalentAge([interval], "variable");
+  return {
+    interval,
+    maturity: Math.max(interval.temperature - datum, 0) * interval.hours,
+    age: age.status === "refused" ? 0 : age.value,
+  };
+}
+
+function maturityCells({ interval, maturity, age }: MaturityPart, { language }: Calculation) {
+  const { hours, temperature } = interval;
+  const energy = 33.5 + (temperature < 20 ? 1.47 * (20 - temperature) : 0);
+  return [
+    stated(hours, language),
+    worked(temperature, language),
+    worked(maturity, language),
+    worked(energy, language),
+    worked(age / hours, language),
+    worked(age, language),
+  ];
 }
 
 /** Rules in columns, members in rows: hours, or MPa where the rule gives a strength. */
@@ -155,11 +180,11 @@ export function strikingTable(calculation: Calculation, width: number): readonly
   const rules = [...new Set(own.map(({ rule }) => rule))];
   const each = Math.min(32, (width - 91) / rules.length);
   const columns: readonly TableColumn[] = [
-    { x: 0, anchor: "start", room: 36 },
-    { x: 38, anchor: "start", room: 38 },
+    { x: 0, anchor: "start", room: 46 },
+    { x: 48, anchor: "start", room: 32 },
     { x: 90, anchor: "end" },
     ...rules.map(
-      (_, k): TableColumn => ({ x: width - (rules.length - 1 - k) * each, anchor: "end", room: each - 1 }),
+      (_, k): TableColumn => ({ x: width - (rules.length - 1 - k) * each, anchor: "end", room: each - 0.4 }),
     ),
   ];
   const members = [...new Set(own.map(({ room, part }) => `${part}|${room}`))];

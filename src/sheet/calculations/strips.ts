@@ -86,12 +86,14 @@ export function section(
   };
 }
 
-/** A name on the left and its value on the right of a dotted way. */
-export function pairStrip(name: string, value: string, width: number, ink: Ink = "ink"): Strip {
-  const right = Math.min(textWidth(value, SMALL_STRONG), width * 0.6);
-  const block = textBlock(name, SMALL, { x: 0, top: 0.7, width: width - right - 3 });
-  const height = block.height + 0.5;
-  const figure = textLine(value, SMALL_STRONG, { x: width, y: 3.2, anchor: "end", ink, room: width * 0.6 });
+/** A name on the left and its value on the right; under the name where one line does not hold both. */
+export function pairStrip(name: string, value: string, width: number): Strip {
+  const right = textWidth(value, SMALL_STRONG);
+  const isBeside = textWidth(name, SMALL) + 3 + right <= width;
+  const block = textBlock(name, SMALL, { x: 0, top: 0.7, width });
+  const y = isBeside ? 3.2 : 3.2 + block.height;
+  const height = block.height + (isBeside ? 0.5 : 4.5);
+  const figure = textLine(value, SMALL_STRONG, { x: width, y, anchor: "end", room: width });
   return fixedStrip([...block.marks, ...figure, levelRule(0, height, width, 0.13)], height + 0.2);
 }
 

@@ -3,7 +3,7 @@
 import type { Check, CheckStatus } from "../../assess/checkDocument.ts";
 import type { Section, Strip } from "../lists/flow.ts";
 import type { Figure } from "../lists/listPage.ts";
-import { levelRule, SMALL, SMALL_STRONG, textLine } from "../lists/listText.ts";
+import { levelRule, SMALL, SMALL_STRONG, textBlock, textLine } from "../lists/listText.ts";
 import type { Mark } from "../mark.ts";
 import { type Calculation, isTicked, ofKind, valueText, worstOf } from "./calculation.ts";
 import { percent } from "./figures.ts";
@@ -69,24 +69,21 @@ function kindStrip(kind: string, columns: readonly TableColumn[], calculation: C
   const worst = worstOf(checks);
   const share = worst?.utilisation ?? null;
   const status = worstStatus(checks);
-  const isOver = status === "over";
+  const [name, ...ends] = columns;
   const cells = [
-    words.kindOf(kind),
     `${checks.length}`,
     worst === null ? "–" : valueText(worst.value, worst.unit, calculation),
     worst === null ? "–" : valueText(worst.limit, worst.unit, calculation),
     share === null ? "" : percent(share, language).replace(" %", ""),
   ];
+  const lettering = status === "over" ? SMALL_STRONG : SMALL;
+  const block = textBlock(words.kindOf(kind), lettering, { x: 0, top: 0.7, width: name?.room ?? width });
+  const height = Math.max(ROW, block.height + 0.4);
   const marks: readonly Mark[] = [
-    ...cells.flatMap((cell, index) => {
-      const { x, anchor, room } = columns[index]!;
-      return textLine(cell, isOver ? SMALL_STRONG : SMALL, {
-        x,
-        y: 3.2,
-        anchor,
-        ...(room === undefined ? {} : { room }),
-      });
-    }),
+    ...block.marks,
+    ...cells.flatMap((cell, index) =>
+      textLine(cell, lettering, { x: ends[index]!.x, y: 3.2, anchor: "end" }),
+    ),
     ...(share === null
       ? textLine(words.shortStatus[status], SMALL, {
           x: width,
@@ -96,9 +93,9 @@ function kindStrip(kind: string, columns: readonly TableColumn[], calculation: C
           room: BAR + 10,
         })
       : usageMarks(share, { x: width - BAR, y: 0.9, width: BAR, height: 2.4 })),
-    levelRule(0, ROW - 0.2, width, 0.13),
+    levelRule(0, height - 0.2, width, 0.13),
   ];
-  return fixedStrip(marks, ROW);
+  return fixedStrip(marks, height);
 }
 
 function textRow(

@@ -13,8 +13,8 @@ import type { StripType, TieModel } from "./tieModel.ts";
 
 /** Starts and ends in a strip of the full width of a page, from its left edge, mm. */
 const NAME = 0;
-const COUNT = 17;
-const WIDTHS = { x: 21, room: 78 } as const;
+const COUNT = 22;
+const WIDTHS = { x: 26, room: 74 } as const;
 const FIRST_ROW = 103;
 const LEFT_OUT = 50;
 const CELL = 24;

@@ -140,7 +140,7 @@ export const CALC_WORDS_EN: CalcWords = {
   member: "member",
   maturity: "Maturity from the log of temperatures",
   maturityText: (datum, intervals) =>
-    `${intervals} intervals at the mean of their two readings; colder than the datum T_0 of ${datum} °C counts nothing. The log stands in the project file.`,
+    `${intervals} stretches of time at the mean of their two readings, factor exp(−(E/R)·(1/(273 + T) − 1/293)); colder than the datum T_0 of ${datum} °C counts nothing for M. The log stands in the project file.`,
 
   shoring: "Shoring through the storeys",
   shoringPicture:

@@ -7,7 +7,7 @@ import type { Strip } from "../lists/flow.ts";
 import { SMALL, SMALL_STRONG, textLine } from "../lists/listText.ts";
 import type { Mark } from "../mark.ts";
 import { type Calculation, placeText, valueText } from "./calculation.ts";
-import { percent, stated } from "./figures.ts";
+import { localFormula, percent, stated } from "./figures.ts";
 import { formulaParts, inOrder, stepOf } from "./numbersIn.ts";
 import { fixedStrip, signedStrip, stepStrip, usageMarks, wordsStrip } from "./strips.ts";
 
@@ -109,6 +109,6 @@ export function equationStrips(check: Check, said: Said, calculation: Calculatio
     const step = stepOf(part, check, language);
     if (!isFormula && step.numbers === undefined)
       return signedStrip(asSentence(checkText(part, language)), width);
-    return stepStrip({ ...step, formula: checkText(part, language) }, width);
+    return stepStrip({ ...step, formula: localFormula(checkText(part, language), language) }, width);
   });
 }
