@@ -4,7 +4,9 @@
 import type { Check, StrikingRow } from "../../assess/checkDocument.ts";
 import { equivalentAge, type Interval, intervalsUpTo } from "../../check/maturity.ts";
 import { checkText } from "../checkWords/checkText.ts";
+import { textWidth } from "../lettering.ts";
 import type { Section, Strip } from "../lists/flow.ts";
+import { SMALL } from "../lists/listText.ts";
 import { plainText } from "../plainText.ts";
 import { type Calculation, ofKind } from "./calculation.ts";
 import { carried, stated, worked } from "./figures.ts";
@@ -22,6 +24,8 @@ import { inputsStrip, NOTHING_SAID, reasonStrips, sourceStrip, verdictStrip } fr
 
 /** Longer logs are summed up only: the project file has them all. */
 const MOST_INTERVALS = 30;
+/** Paper that a figure of a rule takes with its unit and the number of its note, mm. */
+const FIGURE = 25;
 
 export function strikingSections(calculation: Calculation): readonly Section[] {
   const [check] = ofKind(calculation, "striking-strength");
@@ -113,7 +117,9 @@ function maturitySections(calculation: Calculation): readonly Section[] {
   const { log, strikeAt, datum } = entry.concrete;
   const intervals = strikeAt === null ? null : intervalsUpTo(log, strikeAt);
   if (intervals === null || intervals.length === 0) return [];
-  const columns = [16, 36, 60, 84, 106, 130].map((x): TableColumn => ({ x, anchor: "end" }));
+  const columns = [0.12, 0.27, 0.45, 0.63, 0.8, 0.98].map(
+    (part): TableColumn => ({ x: part * width, anchor: "end" }),
+  );
   const parts = intervals.map((interval) => maturityPart(interval, datum));
   const sum = (of: (part: MaturityPart) => number) => parts.reduce((total, part) => total + of(part), 0);
   const shown = parts.length > MOST_INTERVALS ? [] : parts;
@@ -178,14 +184,15 @@ export function strikingTable(calculation: Calculation, width: number): readonly
   const own = document.striking.filter(({ unit }) => unit === entry.name);
   if (own.length === 0) return [];
   const rules = [...new Set(own.map(({ rule }) => rule))];
-  const each = Math.min(32, (width - 91) / rules.length);
+  const heads = rules.map((rule) => checkText(rule, language));
+  const widths = heads.map((head) => Math.max(FIGURE, textWidth(head, SMALL) + 3));
+  const ends = widths.map((_, k) => width - widths.slice(k + 1).reduce((sum, each) => sum + each, 0));
+  const left = width - widths.reduce((sum, each) => sum + each, 0);
   const columns: readonly TableColumn[] = [
-    { x: 0, anchor: "start", room: 46 },
-    { x: 48, anchor: "start", room: 32 },
-    { x: 90, anchor: "end" },
-    ...rules.map(
-      (_, k): TableColumn => ({ x: width - (rules.length - 1 - k) * each, anchor: "end", room: each - 0.4 }),
-    ),
+    { x: 0, anchor: "start", room: left * 0.46 },
+    { x: left * 0.48, anchor: "start", room: left * 0.36 },
+    { x: left, anchor: "end" },
+    ...ends.map((x): TableColumn => ({ x, anchor: "end" })),
   ];
   const members = [...new Set(own.map(({ room, part }) => `${part}|${room}`))];
   const notes = [...new Set(own.map(noteOf).filter((note) => note !== ""))];
@@ -200,7 +207,6 @@ export function strikingTable(calculation: Calculation, width: number): readonly
     const span = own.flatMap((row) => (row.part === part && row.room === room ? (spanOf(row) ?? []) : []))[0];
     return rowStrip([checkText(part, language), plainText(room), span ?? "", ...cells], columns, { width });
   });
-  const heads = [words.member, words.room, words.span, ...rules.map((rule) => checkText(rule, language))];
   const sources = [...new Set(own.map(({ source }) => source))];
   return [
     section(
@@ -210,7 +216,11 @@ export function strikingTable(calculation: Calculation, width: number): readonly
         ...notes.map((note, k) => wordsStrip(`(${k + 1}) ${checkText(note, language)}`, width)),
         ...sources.map((source) => sourceStrip(source, { ...calculation, width })),
       ],
-      { continued, isWhole: false, under: headStrip(heads, columns, width) },
+      {
+        continued,
+        isWhole: false,
+        under: headStrip([words.member, words.room, words.span, ...heads], columns, width),
+      },
     ),
   ];
 }

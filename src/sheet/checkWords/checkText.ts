@@ -32,12 +32,12 @@ export function checkText(text: string, language: Language): string {
 
 /** null: no table has the text, nor any part of it. */
 export function known(text: string, language: Language): string | null {
-  const whole =
-    EXACT.get(text)?.[language] ??
-    retold(text, FORMS, language, (name, value) => (INNER.includes(name) ? known(value, language) : null));
-  if (whole !== null) return whole;
   const parts = text.split("; ");
-  if (parts.length < 2) return null;
+  // A form that has no semicolon of its own would swallow the rest of a list.
+  const forms = parts.length < 2 ? FORMS : FORMS.filter(({ en }) => en.includes("; "));
+  const inner = (name: string, value: string) => (INNER.includes(name) ? known(value, language) : null);
+  const whole = EXACT.get(text)?.[language] ?? retold(text, forms, language, inner);
+  if (whole !== null || parts.length < 2) return whole;
   const told = parts.map((part) => known(part, language));
   return told.every((part) => part === null) ? null : told.map((part, k) => part ?? parts[k]!).join("; ");
 }

@@ -175,6 +175,11 @@ export const FORMULA_SENTENCES: readonly Sentence[] = [
   { en: "common practice, no source", es: "práctica común, sin fuente", pt: "prática comum, sem fonte" },
   { en: "invented for the demo", es: "inventado para la demostración", pt: "inventado para a demonstração" },
   { en: "the project's own test", es: "ensayo propio del proyecto", pt: "ensaio próprio do projeto" },
+  {
+    en: "statics, factor {factor} common practice, no source",
+    es: "estática, factor {factor} práctica común, sin fuente",
+    pt: "estática, fator {factor} prática comum, sem fonte",
+  },
   { en: "statics", es: "estática", pt: "estática" },
   {
     en: "what to do about it is common practice, no source",

@@ -264,5 +264,5 @@ export const NAME_SENTENCES: readonly Sentence[] = [
     pt: "painéis de laje, ficam escoras",
   },
   { en: "props", es: "puntales", pt: "escoras" },
-  { en: "uncracked between props", es: "sin fisura", pt: "sem fissura" },
+  { en: "uncracked between props", es: "sin fisura entre puntales", pt: "sem fissura entre escoras" },
 ];
