@@ -19,6 +19,21 @@ export function gapStrip(height: number): Strip {
   return fixedStrip([], height);
 }
 
+/** Strips that are not torn from each other, as one. */
+export function stacked(strips: readonly Strip[]): Strip {
+  return {
+    height: strips.reduce((sum, { height }) => sum + height, 0),
+    draw: (box) => {
+      let { y } = box;
+      return strips.flatMap((strip) => {
+        const marks = strip.draw({ ...box, y, height: strip.height });
+        y += strip.height;
+        return marks;
+      });
+    },
+  };
+}
+
 /** Words that go on under each other. */
 export function wordsStrip(
   text: string,

@@ -145,7 +145,7 @@ export function tieRegister(calculation: Calculation, model: TieModel, width: nu
         worst?.utilisation == null ? "–" : percent(worst.utilisation, language).replace(" %", ""),
       ],
       columns,
-      { width },
+      { width, isStrong: (worst?.utilisation ?? 0) > 1 },
     );
   });
   const under = headStrip(heads, columns, width);

@@ -1,5 +1,6 @@
 // The sections on ties: the one that carries most, written out, and the one that carries most with a neighbour left out.
 
+import type { Check } from "../../assess/checkDocument.ts";
 import { TIE_ROWS_SOURCE, type TieLineInput, tieRowLoads } from "../../check/tieRows.ts";
 import type { Mm } from "../../units.ts";
 import type { Section, Strip } from "../lists/flow.ts";
@@ -12,6 +13,7 @@ import {
   headStrip,
   rowStrip,
   section,
+  stacked,
   stepStrip,
   type TableColumn,
   wordsStrip,
@@ -20,58 +22,71 @@ import { greatest, type StripType, type TieModel } from "./tieModel.ts";
 import { beamTable, reactionStep, stripSteps } from "./tieSteps.ts";
 import { inputsStrip, placeStrip, reasonStrips, sourceStrip, verdictStrip } from "./written.ts";
 
+/** Rows of a table that are kept on one column. */
+const MOST_TOGETHER = 12;
+
 export function tieSections(calculation: Calculation, model: TieModel | null): readonly Section[] {
   if (model === null) return [];
   const { words, continued } = calculation;
-  const worst = model.types.find((type) => greatest(type) > 0);
-  const left = mostLeftOut(model);
-  return [
-    ...(worst === undefined
-      ? []
-      : [section(words.worstTie, worstRows(worst, calculation), { continued, isWhole: false })]),
-    ...(left === null
-      ? []
-      : [section(words.leftOut, leftOutRows(left, calculation), { continued, isWhole: false })]),
+  const sections: readonly (readonly [string, readonly Strip[]])[] = [
+    [words.worstTie, worstRows(model, calculation)],
+    [words.leftOut, leftOutRows(model, calculation)],
   ];
+  return sections
+    .filter(([, rows]) => rows.length > 0)
+    .map(([title, rows]) => section(title, rows, { continued, isWhole: false }));
 }
 
-function mostLeftOut({ types }: TieModel): StripType | null {
-  return types.reduce<StripType | null>((most, type) => {
-    const force = type.leftOut?.force ?? null;
-    return force !== null && force > (most?.leftOut?.force ?? 0) ? type : most;
-  }, null);
+/** The check of a kind that counts most, with the strip of its line for which `measure` is greatest. */
+function worstStrip(
+  kind: string,
+  measure: (type: StripType) => number,
+  { types, namesOf }: TieModel,
+  calculation: Calculation,
+): { readonly check: Check; readonly type: StripType } | null {
+  const check = worstOf(ofKind(calculation, kind).filter(({ value }) => value !== null));
+  const line = Number(/\/t(\d+)\//u.exec(check?.id ?? "")?.[1]);
+  const own = types.filter(({ name }) => (namesOf[line - 1] ?? []).includes(name));
+  const type = own.reduce<StripType | null>(
+    (most, each) => (most === null || measure(each) > measure(most) ? each : most),
+    null,
+  );
+  return check === null || type === null || measure(type) <= 0 ? null : { check, type };
 }
 
-function worstRows(type: StripType, calculation: Calculation): readonly Strip[] {
-  const check = worstOf(ofKind(calculation, "tie-load").filter(({ value }) => value !== null));
-  if (check === null) return [];
+function worstRows(model: TieModel, calculation: Calculation): readonly Strip[] {
+  const worst = worstStrip("tie-load", greatest, model, calculation);
+  if (worst === null) return [];
+  const { check, type } = worst;
   const row = type.rows.reduce((most, each) => (each.force > most.force ? each : most));
-  const said = pressureSaid(calculation);
+  const plainInputs = check.inputs.filter(({ sign }) => sign === "");
   return [
-    placeStrip(check, calculation),
-    ...lineStrips(type, { line: type.line, row: row.row, missing: null }, calculation),
+    ...lineStrips(
+      type,
+      { line: type.line, row: row.row, missing: null, above: [placeStrip(check, calculation)] },
+      calculation,
+    ),
     ...factorStrips(row.force, check.value, calculation),
     verdictStrip(check, calculation),
     ...reasonStrips(check, calculation),
-    ...inputsStrip(
-      check.inputs.filter(({ sign }) => sign === ""),
-      said,
-      calculation,
-    ),
+    ...inputsStrip(plainInputs, pressureSaid(calculation), calculation),
     sourceStrip(TIE_ROWS_SOURCE, calculation),
   ];
 }
 
-function leftOutRows(type: StripType, calculation: Calculation): readonly Strip[] {
-  const check = worstOf(ofKind(calculation, "tie-left-out").filter(({ value }) => value !== null));
-  const { leftOut } = type;
-  if (check === null || leftOut?.carrier == null || leftOut.force === null) return [];
-  const line = { ...type.line, rows: type.line.rows.filter((row) => row !== leftOut.row) };
+function leftOutRows(model: TieModel, calculation: Calculation): readonly Strip[] {
+  const worst = worstStrip("tie-left-out", ({ leftOut }) => leftOut?.force ?? 0, model, calculation);
+  const leftOut = worst?.type.leftOut ?? null;
+  if (worst === null || leftOut === null || leftOut.carrier === null || leftOut.force === null) return [];
+  const { check, type } = worst;
   const { words, language, width } = calculation;
-  return [
+  const line = { ...type.line, rows: type.line.rows.filter((row) => row !== leftOut.row) };
+  const above = [
     placeStrip(check, calculation),
     wordsStrip(words.leftOutAt(stated(leftOut.row, language), stated(leftOut.carrier, language)), width),
-    ...lineStrips(type, { line, row: leftOut.carrier, missing: leftOut.row }, calculation),
+  ];
+  return [
+    ...lineStrips(type, { line, row: leftOut.carrier, missing: leftOut.row, above }, calculation),
     ...factorStrips(leftOut.force, check.value, calculation),
     verdictStrip(check, calculation),
     ...reasonStrips(check, calculation),
@@ -83,12 +98,14 @@ interface LineOfTies {
   /** The row that is written out, and the one that is not there. */
   readonly row: Mm;
   readonly missing: Mm | null;
+  /** What stands over the picture and is not torn from it. */
+  readonly above: readonly Strip[];
 }
 
 /** Picture, strip and beam of one row. */
 function lineStrips(
   { name, ties }: StripType,
-  { line, row, missing }: LineOfTies,
+  { line, row, missing, above }: LineOfTies,
   calculation: Calculation,
 ): readonly Strip[] {
   const { words, language, width } = calculation;
@@ -122,7 +139,7 @@ function lineStrips(
   });
   const own = loads.value.find((load) => load.row === row)!;
   const table = beamTable(line);
-  const index = line.rows.indexOf(row);
+  const beam = beamStrips(table, line.rows.indexOf(row), calculation);
   const widths = line.parts
     .map(({ from, to, width: b }) =>
       words.widthFromTo(stated(b, language), stated(from, language), stated(to, language)),
@@ -130,16 +147,21 @@ function lineStrips(
     .join("; ");
   const more = Math.max(own.tributary, own.beam);
   return [
-    wordsStrip(words.stripOf(name, ties.length, widths), width),
-    fixedStrip(picture.marks, picture.height),
+    stacked([
+      ...above,
+      wordsStrip(words.stripOf(name, ties.length, widths), width),
+      fixedStrip(picture.marks, picture.height),
+    ]),
     wordsStrip(
       words.byStripRow(stated(row, language), stated(own.from, language), stated(own.to, language)),
       width,
     ),
     ...stripSteps(line, [own.from, own.to], language).map((step) => stepStrip(step, width)),
     wordsStrip(words.beamText, width),
-    ...beamStrips(table, index, calculation),
-    ...(line.rows.length > 1 ? [stepStrip(reactionStep(table, index, language), width)] : []),
+    ...(table.rows.length > MOST_TOGETHER ? beam : [stacked(beam)]),
+    ...(line.rows.length > 1
+      ? [stepStrip(reactionStep(table, line.rows.indexOf(row), language), width)]
+      : []),
     stepStrip(
       {
         formula: "F",

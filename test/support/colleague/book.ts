@@ -49,11 +49,6 @@ export function compare(book: Book, what: string, cell: Cell, value: number, tex
   if (!isAsPrinted(text, value)) book.faults.push(`${what}: printed ${text}, comes to ${value}`);
 }
 
-export interface SheetSection {
-  readonly title: string;
-  readonly lines: readonly ReadLine[];
-}
-
 /** Sections under their headings, the parts of one that goes on put together. */
 export function sectionsOf(
   lines: readonly ReadLine[],

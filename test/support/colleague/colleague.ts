@@ -41,6 +41,7 @@ export function goThrough(lines: readonly ReadLine[], told: Told, book: Book): v
   const at = (title: string) => sections.get(title) ?? [];
   const pressed = ciria(told);
   for (const [title, own] of sections) checkArithmetic(title, own, book);
+  checkInputs(["Storey", "Concrete", "Rules of the kit, with their origin"].flatMap(at), told, book);
   checkPressure(at("Pressure of the fresh concrete"), pressed, book);
   for (const title of ["The tie that carries most", "One tie left out"])
     checkTie(title, at(title), pressed, book);
@@ -53,6 +54,28 @@ export function goThrough(lines: readonly ReadLine[], told: Told, book: Book): v
   checkMaturity(at("Maturity from the log of temperatures"), told, book);
   checkStriking(at("When forms may come down: rules side by side"), told, book);
   checkShoring(at("Shoring step by step"), book);
+}
+
+// What the sheet goes by is what the project and the kit say.
+function checkInputs(lines: readonly ReadLine[], told: Told, book: Book): void {
+  const stated: Readonly<Record<string, number>> = {
+    "Clear height, floor to soffit": (told.height - told.slab) * 1000,
+    "Slab over it": told.slab * 1000,
+    "Density of the concrete": told.density,
+    "Highest rate of placing": told.rate,
+    "Temperature of the concrete": told.temperature,
+    "Strength at 28 days, cylinders": told.strength,
+    "Slab panels come down after": told.strikeAt,
+    "Service load in all": told.service,
+    "Load a tie may carry (invented for the test)": told.tieLimit,
+    "Limit of one person (common practice, no source)": told.personLimit,
+    "Distance from prop to prop (common practice, no source)": told.propPitch,
+  };
+  for (const [name, value] of Object.entries(stated)) {
+    const line = lines.find(({ cells }) => cells[0]?.text === name);
+    if (line === undefined) book.faults.push(`${name} is not printed`);
+    else compare(book, name, line.cells.at(-1)!, value);
+  }
 }
 
 /** Figures and signs alone, a unit behind them at most. */
