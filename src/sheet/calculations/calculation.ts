@@ -3,13 +3,14 @@
 
 import type { Check, CheckDocument } from "../../assess/checkDocument.ts";
 import type { CheckedEntry } from "../../assess/entry.ts";
+import type { Envelope } from "../../check/envelope.ts";
 import type { Language } from "../../plan/project.ts";
 import { checkText } from "../checkWords/checkText.ts";
 import type { SheetInfo } from "../info.ts";
 import { plainText } from "../plainText.ts";
-import { propNumbers } from "../soffit/bands.ts";
 import type { CalcWords } from "./calcWords.ts";
 import { stated, worked } from "./figures.ts";
+import type { TieModel } from "./tieModel.ts";
 
 export interface Calculation {
   readonly entry: CheckedEntry;
@@ -23,6 +24,11 @@ export interface Calculation {
   readonly continued: string;
   /** Of a column, mm. */
   readonly width: number;
+  /** The pressure; null where the method does not hold. */
+  readonly envelope: Envelope | null;
+  readonly ties: TieModel | null;
+  /** Numbers of the props, as on all sheets of the unit. */
+  readonly props: { readonly [piece: string]: number };
 }
 
 export function ofKind({ checks }: Calculation, kind: string): readonly Check[] {
@@ -48,8 +54,8 @@ export function valueText(value: number | null, unit: string, calculation: Calcu
 }
 
 /** Where a check is: room, piece or opening, the place on the plan and the height, mm. */
-export function placeText({ where }: Check, { entry, language, words }: Calculation): string {
-  const prop = propNumbers(entry.fill.soffits)[where.piece];
+export function placeText({ where }: Check, { props, language, words }: Calculation): string {
+  const prop = props[where.piece];
   const at = (where.at ?? []).map((each) => stated(Math.round(each), language)).join("; ");
   const parts = [
     where.room === "" ? (where.face === undefined ? "" : words.outside) : plainText(where.room),

@@ -77,8 +77,8 @@ function tableOf({ words, width }: Calculation): {
   readonly heads: readonly string[];
 } {
   const columns: readonly TableColumn[] = [
-    { x: 0, anchor: "start", room: width - 98 },
-    ...[90, 78, 66, 54, 36, 18, 0].map((end): TableColumn => ({ x: width - end, anchor: "end" })),
+    { x: 0, anchor: "start", room: width - 95 },
+    ...[82, 71, 61, 51, 33, 17, 0].map((end): TableColumn => ({ x: width - end, anchor: "end" })),
   ];
   const { lift } = words;
   const heads = [

@@ -23,12 +23,6 @@ import {
   writtenStrips,
 } from "./written.ts";
 
-/** The pressure of the entry's placing; null where the method does not hold. */
-export function envelopeOfEntry({ entry }: Calculation): Envelope | null {
-  const pressure = pourPressure(entry.concrete, surfaceOf(entry));
-  return pressure.status === "refused" ? null : pressure.value.envelope;
-}
-
 /** What this section says, so that the others need not say it again. */
 export function pressureSaid(calculation: Calculation): Said {
   const pressure = pourPressure(calculation.entry.concrete, surfaceOf(calculation.entry));
@@ -43,7 +37,7 @@ export function pressureSections(calculation: Calculation): readonly Section[] {
   const [check] = ofKind(calculation, "panel-pressure");
   if (check === undefined) return [];
   const { words, width, language, continued } = calculation;
-  const envelope = envelopeOfEntry(calculation);
+  const { envelope } = calculation;
   const surface = surfaceOf(calculation.entry);
   const picture =
     envelope === null
@@ -83,8 +77,7 @@ function rowPressures(envelope: Envelope, { entry, words, language }: Calculatio
 
 /** The method's own equation, the full head, and the depth of the knee. */
 function methodSteps(check: Check, calculation: Calculation): readonly Step[] {
-  const { language, entry } = calculation;
-  const envelope = envelopeOfEntry(calculation);
+  const { language, entry, envelope } = calculation;
   if (envelope === null) return [];
   const { density, pressureModel } = entry.concrete;
   const height = envelope.height / 1000;

@@ -19,7 +19,9 @@ import { levelRule, SMALL, textBlock } from "../lists/listText.ts";
 import { LIST_WORDS } from "../lists/words.ts";
 import type { Mark, Sheet } from "../mark.ts";
 import { plainText } from "../plainText.ts";
+import { propNumbers } from "../soffit/bands.ts";
 import type { Calculation } from "./calculation.ts";
+import { envelopeOf } from "./entryPressure.ts";
 import { rowSections } from "./rows.ts";
 import { shoringTable } from "./shoring.ts";
 import { strikingTable } from "./striking.ts";
@@ -67,7 +69,7 @@ export function calculationSheets(source: CalculationSource): readonly Sheet[] {
   const full = body(1, 0).width;
   const tables = pagesOf(tableSections(calculation, full), columns.length, (page) => [body(page, 0)]);
   const narrow = columnsOf(body(1, 0), 2, GAP)[0]!.width;
-  const model = tieModel(calculation);
+  const model = calculation.ties;
   const lists = pagesOf(
     [
       ...(model === null ? [] : tieRegister(calculation, model, narrow)),
@@ -107,8 +109,12 @@ function calculationOf(
     loads: document.loads,
     concrete: document.concrete,
   };
+  const envelope = envelopeOf(entry);
   return {
     entry,
+    envelope,
+    ties: tieModel(entry, envelope),
+    props: propNumbers(fill.soffits),
     document,
     checks: document.checks.filter(({ where }) => where.unit === name),
     info,
@@ -148,7 +154,7 @@ function footMarks(info: SheetInfo): readonly Mark[] {
 
 /** Tables that take the full width. */
 function tableSections(calculation: Calculation, width: number): readonly Section[] {
-  const model = tieModel(calculation);
+  const model = calculation.ties;
   return [
     ...(model === null ? [] : stripTable(calculation, model, width)),
     ...strikingTable(calculation, width),

@@ -8,7 +8,7 @@ import { type Calculation, ofKind, worstOf } from "./calculation.ts";
 import { carried, worked } from "./figures.ts";
 import type { Step } from "./numbersIn.ts";
 import { asProduct } from "./numbersIn.ts";
-import { envelopeOfEntry, pressureSaid } from "./pressure.ts";
+import { pressureSaid } from "./pressure.ts";
 import { section, stepStrip } from "./strips.ts";
 import { stripSteps } from "./tieSteps.ts";
 import { inputsStrip, placeStrip, reasonStrips, sourceStrip, verdictStrip } from "./written.ts";
@@ -37,13 +37,12 @@ function thrustRows(check: Check, calculation: Calculation): readonly Strip[] {
 }
 
 function stepsOf(check: Check, calculation: Calculation): readonly Step[] {
-  const envelope = envelopeOfEntry(calculation);
+  const { envelope, language } = calculation;
   const number = (name: string) => {
     const found = check.inputs.find((each) => each.sign === name || each.name === name)?.value;
     return typeof found === "number" ? found : null;
   };
   if (envelope === null || check.value === null) return [];
-  const { language } = calculation;
   const fig = (value: number) => carried(value, language);
   const result = `${worked(check.value, language)} ${check.unit}`;
   const [t, c, sill, head] = [number("t"), number("c"), number("sill"), number("head")];

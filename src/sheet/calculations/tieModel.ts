@@ -2,12 +2,12 @@
 //
 // Hundreds of lines of ties have a few dozen strips between them. Whoever checks one strip has checked every line of it.
 
+import type { CheckedEntry } from "../../assess/entry.ts";
 import { surfaceOf } from "../../assess/tieChecks.ts";
 import { type LeftOut, stretchForces, type TieForce, tieStripsOf } from "../../assess/tieForces.ts";
 import type { TieStretch } from "../../assess/tieStrips.ts";
+import type { Envelope } from "../../check/envelope.ts";
 import type { StripPart, TieLineInput } from "../../check/tieRows.ts";
-import type { Calculation } from "./calculation.ts";
-import { envelopeOfEntry } from "./pressure.ts";
 
 export interface StripType {
   readonly name: string;
@@ -25,9 +25,7 @@ export interface TieModel {
 }
 
 /** null: no ties, or no pressure to load them with. */
-export function tieModel(calculation: Calculation): TieModel | null {
-  const { entry } = calculation;
-  const envelope = envelopeOfEntry(calculation);
+export function tieModel(entry: CheckedEntry, envelope: Envelope | null): TieModel | null {
   if (envelope === null || entry.fill.ties.length === 0) return null;
   const surface = surfaceOf(entry);
   const { byTie } = tieStripsOf(entry.fill, surface, entry.concrete.bottomTie);

@@ -12,7 +12,6 @@ import { strikingSections } from "./striking.ts";
 import { section } from "./strips.ts";
 import { kindsOf, summarySection } from "./summary.ts";
 import { THRUST_KINDS, thrustSections } from "./thrusts.ts";
-import { tieModel } from "./tieModel.ts";
 import { tieSections } from "./ties.ts";
 import { writtenStrips } from "./written.ts";
 
@@ -36,7 +35,7 @@ const SPACING: readonly string[] = [
 ];
 
 export function writtenSections(calculation: Calculation): readonly Section[] {
-  const model = tieModel(calculation);
+  const model = calculation.ties;
   const own = [...OWN, ...(model === null ? [] : WITH_TIES)];
   const known = ["tie-rows", ...SPACING, "prop-load"];
   const others = kindsOf(calculation).filter(
