@@ -14,7 +14,7 @@ const FILES = {
   700: "700Bold/IBMPlexSansCondensed_700Bold.ttf",
 };
 
-/** First and last code points of the blocks a sheet may use: Latin, its extensions, punctuation and arrows. */
+/** First and last code points of the blocks a sheet may use: Latin, its extensions, punctuation, arrows, signs of formulas. */
 const RANGES = [
   [0x20, 0x7e],
   [0xa1, 0xac],
@@ -23,7 +23,12 @@ const RANGES = [
   [0x2030, 0x203a],
   [0x20ac, 0x20ac],
   [0x2190, 0x2199],
-  [0x2212, 0x2212],
+  [0x2206, 0x2206],
+  [0x2211, 0x2212],
+  [0x221a, 0x221a],
+  [0x222b, 0x222b],
+  [0x2264, 0x2265],
+  [0x2713, 0x2713],
 ];
 
 function tablesOf(font) {

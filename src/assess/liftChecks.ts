@@ -21,7 +21,8 @@ const LIGHTEST = 3;
 /** FM up to two hours at a lift every minute or two, CM a fair grip: from memory of the method's tables. */
 const SHIFT = { frequency: 0.85, coupling: 0.95 } as const;
 
-const LIFTS: Readonly<Record<"stack" | "wall" | "overhead", Lift>> = {
+/** The lifts that stand for all of their sort. */
+export const LIFTS: Readonly<Record<"stack" | "wall" | "overhead", Lift>> = {
   stack: { reach: 350, height: 400, travel: 500, twist: 0, ...SHIFT },
   wall: { reach: 350, height: 750, travel: 250, twist: 30, ...SHIFT },
   overhead: { reach: 300, height: 1750, travel: 950, twist: 0, ...SHIFT },

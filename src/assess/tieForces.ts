@@ -97,7 +97,12 @@ export function greatestForce(strips: TieStrips, envelope: Envelope, surface: Mm
   return computed(greatest);
 }
 
-function stretchForces({ rows, parts }: TieStretch, envelope: Envelope, surface: Mm): Answer<LineForces> {
+/** Loads of the rows of one stretch, and the worst of leaving one of its lowest ties out. */
+export function stretchForces(
+  { rows, parts }: TieStretch,
+  envelope: Envelope,
+  surface: Mm,
+): Answer<LineForces> {
   const loads = tieRowLoads({ envelope, surface, rows, parts });
   if (loads.status === "refused") return loads;
   const leftOut: LeftOut[] = [];

@@ -19,6 +19,12 @@ export function loadAt({ from, to, atFrom, atTo }: LinearLoad, at: number): numb
   return atFrom + ((atTo - atFrom) * (at - from)) / (to - from);
 }
 
+/** Bending moments over the supports and reactions at them, in the order of the supports. */
+export interface BeamAnswer {
+  readonly moments: readonly number[];
+  readonly reactions: readonly number[];
+}
+
 /**
  * Reactions at the supports, in the order given; loads in force over length, places in the same length.
  *
@@ -29,11 +35,16 @@ export function linearBeamReactions(
   supports: readonly number[],
   loads: readonly LinearLoad[],
 ): readonly number[] {
-  if (supports.length === 0) return [];
+  return linearBeam(supports, loads).reactions;
+}
+
+/** As {@link linearBeamReactions}, with the moments; a single support is taken to bend nothing. */
+export function linearBeam(supports: readonly number[], loads: readonly LinearLoad[]): BeamAnswer {
+  if (supports.length === 0) return { moments: [], reactions: [] };
   const first = supports[0]!;
   const last = supports[supports.length - 1]!;
   const everywhere = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] as const;
-  if (supports.length === 1) return [integral(loads, everywhere, () => 1)];
+  if (supports.length === 1) return { moments: [0], reactions: [integral(loads, everywhere, () => 1)] };
   const below = [Number.NEGATIVE_INFINITY, first] as const;
   const above = [last, Number.POSITIVE_INFINITY] as const;
   const spans = supports.slice(1).map((to, k) => ({ from: supports[k]!, to }));
@@ -51,7 +62,7 @@ export function linearBeamReactions(
     reactions[k]! += integral(loads, [from, to], (z) => (to - z) / length) + tilt;
     reactions[k + 1]! += integral(loads, [from, to], (z) => (z - from) / length) - tilt;
   });
-  return reactions;
+  return { moments, reactions };
 }
 
 interface Span {

@@ -72,7 +72,7 @@ export function tieRowLoads(input: TieLineInput): Answer<readonly RowLoad[]> {
   const first = parts[0];
   const last = parts[parts.length - 1];
   if (first === undefined || last === undefined) return computed([]);
-  const loads = piecesOf(input);
+  const loads = tieLineLoads(input);
   const beam = linearBeamReactions(
     rows.map((row) => row / 1000),
     loads,
@@ -93,8 +93,8 @@ export function tieRowLoads(input: TieLineInput): Answer<readonly RowLoad[]> {
   );
 }
 
-// Where the pressure has its knee or the surface, a piece ends: in between the load is a straight line.
-function piecesOf({ envelope, surface, parts }: TieLineInput): readonly LinearLoad[] {
+/** Loads on the form of a line, kN/m and m. Where the pressure has its knee or the surface, a piece ends: in between the load is a straight line. */
+export function tieLineLoads({ envelope, surface, parts }: TieLineInput): readonly LinearLoad[] {
   const breaks = [surface - envelope.knee, surface];
   return parts.flatMap(({ from, to, width }) => {
     const heights = [from, ...breaks.filter((z) => z > from && z < to), to];

@@ -4,12 +4,14 @@
 //
 // Mirrored pours have a set of their own: nobody is to turn a sheet round in the head.
 
+import { checkProject, type ProjectChecks } from "../assess/checkProject.ts";
 import { entryNames } from "../fill/entryNames.ts";
 import { mirrorFill } from "../fill/mirror.ts";
 import type { FillDocument, UnitFill } from "../fill/result.ts";
 import type { Union } from "../geom/union.ts";
 import type { Kit } from "../kit/kit.ts";
 import type { Project, Unit } from "../plan/project.ts";
+import { calculationSheets } from "./calculations/sheets.ts";
 import { deltaSheets } from "./deltas/deltaSheet.ts";
 import { type SheetFields, type SheetInfo, sheetInfoOf } from "./info.ts";
 import { accessorySheets } from "./lists/accessorySheet.ts";
@@ -39,6 +41,19 @@ export interface SheetSource {
   readonly entry: number;
   /** Sheets of the whole project go with the first entry and hand. */
   readonly isFirst: boolean;
+  /** Of the whole project, worked out once for all entries. */
+  readonly checks: ProjectChecks;
+  /** The entry with all its pours, for what holds in every hand; null in the second hand: it is said in the first. */
+  readonly drawn: DrawnEntry | null;
+}
+
+/** An entry of the fill as drawn. */
+interface DrawnEntry {
+  /** As the ids of its faces begin: "A@2". */
+  readonly name: string;
+  readonly fill: UnitFill;
+  readonly plan: Unit;
+  readonly info: SheetInfo;
 }
 
 /** What a sheet is for. The panel plan goes with the elevations. */
@@ -50,7 +65,8 @@ export type SheetKind =
   | "bill"
   | "packing"
   | "accessories"
-  | "delta";
+  | "delta"
+  | "calculations";
 
 /** A sheet as it is bound. */
 export interface BoundSheet extends Sheet {
@@ -77,10 +93,15 @@ const KINDS: readonly (readonly [SheetKind, SheetMaker])[] = [
   ["packing", ({ fill, info }) => packingSheets(fill, info)],
   ["accessories", ({ fill, info }) => accessorySheets(fill, info)],
   ["delta", (source) => deltaSheets({ ...source, fill: source.whole }, source.fill, source, source.info)],
+  ["calculations", (source) => calculationsOf(source)],
 ];
 
 function wholeShortage({ isFirst, whole, fill, info, ...made }: SheetSource): readonly Sheet[] {
   return isFirst ? shortageSheets({ ...made, fill: whole }, fill, info) : [];
+}
+
+function calculationsOf({ drawn, kit, checks }: SheetSource): readonly Sheet[] {
+  return drawn === null ? [] : calculationSheets({ ...drawn, storey: drawn.info.storey, kit, checks });
 }
 
 /** The sheets of one entry and hand. Their names are unique among those of their unit in this hand. */
@@ -102,12 +123,16 @@ export function sheetSets(
   made: MadeFill & { readonly union: Union },
   fields: SheetFields = {},
 ): readonly SheetSet[] {
-  return handedEntries(made, fields).map((entry) => setOf(entry, made.union));
+  const checks = checkProject(made);
+  return handedEntries(made, fields).map((entry) => setOf(entry, { union: made.union, checks }));
 }
 
 /** The sheets of one entry of {@link handedEntries}. */
-export function setOf({ name, ending, ...entry }: HandedEntry, union: Union): SheetSet {
-  const source = { ...entry, union };
+export function setOf(
+  { name, ending, ...entry }: HandedEntry,
+  given: Pick<SheetSource, "union" | "checks">,
+): SheetSet {
+  const source = { ...entry, ...given };
   const sheets = sheetSet(source).map((sheet) => ({ ...sheet, name: sheet.name + ending }));
   return { name, source, sheets };
 }
@@ -119,7 +144,7 @@ export interface MadeFill {
 }
 
 /** One entry of a fill in one hand. `name`: as {@link SheetSet}; `ending`: of the names of its sheets. */
-export interface HandedEntry extends Omit<SheetSource, "union"> {
+export interface HandedEntry extends Omit<SheetSource, "union" | "checks"> {
   readonly name: string;
   readonly ending: string;
 }
@@ -139,22 +164,19 @@ export function handedEntries(made: MadeFill, fields: SheetFields = {}): readonl
     if (unit === undefined)
       throw new RangeError(`the fill has a unit "${entry.unit}" that the project lacks`);
     const storey = storeys[index]!.slice(entry.unit.length).replace("@", "-storey-");
-    return handsOf(entry, project, kit).map(({ hand, isMirrored }, k): HandedEntry => {
-      const info = sheetInfoOf({ project, unit, kit }, hand, fields);
+    const source = { project, unit, kit };
+    const drawn = {
+      name: storeys[index]!,
+      fill: entry,
+      plan: unit,
+      info: sheetInfoOf(source, entry, fields),
+    };
+    return handsOf(entry, project, kit).map(({ hand, isMirrored }, order): HandedEntry => {
+      const info = sheetInfoOf(source, hand, fields);
       const ending = storey + (isMirrored ? "-mirrored" : "");
-      return {
-        name: plain[at]! + ending,
-        ending,
-        project,
-        kit,
-        unit,
-        fill: hand,
-        isMirrored,
-        info,
-        whole: fill,
-        entry: index,
-        isFirst: index === 0 && k === 0,
-      };
+      const own = { name: plain[at]! + ending, ending, fill: hand, isMirrored, info };
+      const isFirst = index === 0 && order === 0;
+      return { ...own, ...source, whole: fill, entry: index, isFirst, drawn: order === 0 ? drawn : null };
     });
   });
 }

@@ -30,7 +30,10 @@ describe.each(CASES)("the sheets of $name on $paper", ({ name, paper }) => {
 
   it.each(["es", "pt"] as const)("hold in %s what they hold in English", (language) => {
     const sheets = printed(name, language, paper);
-    expect(sheets.length).toBe(english.length);
+    // A calculation is prose, and the translations are longer: it may take a page more.
+    const plain = (all: typeof sheets) => all.filter(({ kind }) => kind !== "calculations").length;
+    expect(plain(sheets)).toBe(plain(english));
+    expect(sheets.length - english.length).toBeLessThanOrEqual(1);
     for (const sheet of sheets) {
       expect(outsidePaper(sheet, 9)).toEqual([]);
       expect(overlappingTexts(sheet)).toEqual([]);

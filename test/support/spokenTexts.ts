@@ -6,6 +6,8 @@ import { join } from "node:path";
 import { loadCatalogue } from "../../src/editor/words/catalogues.ts";
 import { type Catalogue, english, type Phrase } from "../../src/editor/words/en.ts";
 import type { Language } from "../../src/plan/project.ts";
+import { CHECK_SENTENCES } from "../../src/sheet/checkWords/checkText.ts";
+import { KIND_WORDS } from "../../src/sheet/checkWords/kinds.ts";
 import { PHRASES, SENTENCES } from "../../src/sheet/problemSentences.ts";
 
 export const CATALOGUES: Readonly<Record<Language, Catalogue>> = {
@@ -81,7 +83,9 @@ export function sheetTexts(value: unknown, path = ""): readonly SheetText[] {
 export function spokenTexts(language: Language): readonly string[] {
   return [
     ...Object.values(CATALOGUES[language]).flatMap(textsOf),
-    ...[...SENTENCES, ...PHRASES].map((sentence) => sentence[language]),
+    ...[...SENTENCES, ...PHRASES, ...CHECK_SENTENCES, ...Object.values(KIND_WORDS)].map(
+      (sentence) => sentence[language],
+    ),
     ...SHEET_WORDS.flatMap(({ words }) => sheetTexts(words[language]).map(({ text }) => text)),
   ];
 }

@@ -1,8 +1,9 @@
 // Makes the sheets of a project and hands them out by key: beside the page in a worker, or in it where there is none.
 //
-// The fill is worked out once for each state of the project; another date only lays the sheets out anew. Units and hands
+// Fill and checks are worked out once for each state of the project; another date only lays the sheets out anew. Units and hands
 // are made one after the other, so that the first can be looked at while the others are on the way.
 
+import { checkProject, type ProjectChecks } from "../../assess/checkProject.ts";
 import { fillProject } from "../../fill/fillProject.ts";
 import type { FillDocument } from "../../fill/result.ts";
 import type { Union } from "../../geom/union.ts";
@@ -46,6 +47,7 @@ export interface SheetMaker {
 interface Made {
   readonly plan: Plan;
   readonly fill: FillDocument;
+  readonly checks: ProjectChecks;
   /** They depend on the fill alone; none until all sets are there. */
   readonly tables: readonly Table[];
   readonly fields: SheetFields;
@@ -69,14 +71,15 @@ export function createSheetMaker(
     make: async (plan, fields, onPart) => {
       const known = made?.plan === plan ? made : null;
       const fill = known?.fill ?? fillProject(plan.project, plan.kit, union);
+      const checks = known?.checks ?? checkProject({ ...plan, fill });
       const entries = handedEntries({ ...plan, fill }, fields);
-      made = { plan, fill, tables: known?.tables ?? [], fields, entries, sets: [] };
+      made = { plan, fill, checks, tables: known?.tables ?? [], fields, entries, sets: [] };
       for (const entry of entries) {
         if (made.sets.length > 0) {
           onPart(listOf(made));
           await pause();
         }
-        made = { ...made, sets: [...made.sets, setOf(entry, union)] };
+        made = { ...made, sets: [...made.sets, setOf(entry, { union, checks })] };
       }
       if (made.tables.length === 0) made = { ...made, tables: projectTables({ ...plan, fill }) };
       return listOf(made);

@@ -4,6 +4,7 @@
 import { describe, expect, it } from "vitest";
 import { SHEETS_VIEW_WORDS } from "../../../src/editor/sheets/words.ts";
 import { sayPhrase, speechOf } from "../../../src/editor/words/say.ts";
+import { CALC_WORDS } from "../../../src/sheet/calculations/words.ts";
 import { FRAME_WORDS } from "../../../src/sheet/frameWords.ts";
 import { LIST_WORDS } from "../../../src/sheet/lists/words.ts";
 import { PANEL_PLAN_WORDS } from "../../../src/sheet/panelPlan/words.ts";
@@ -42,6 +43,7 @@ describe.each(["en", "es", "pt"] as const)("a kind of sheet in %s", (language) =
     for (const kind of ["bill", "packing", "accessories"] as const) {
       expect(words[`kind.${kind}`]).toBe(LIST_WORDS[language][kind]);
     }
+    expect(words["kind.calculations"]).toBe(CALC_WORDS[language].title);
     expect(words["kind.soffit"]).toBe(SOFFIT_PLAN_WORDS[language].title);
     expect(words["kind.elevations"]).toMatch(new RegExp(`^${PANEL_PLAN_WORDS[language].title}`));
   });
