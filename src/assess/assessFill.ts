@@ -16,6 +16,7 @@ import type { Project } from "../plan/project.ts";
 import type { Check, CheckDocument, CheckStatus } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { LIFT_ASSUMPTIONS, liftChecks, twoPersonPieces } from "./liftChecks.ts";
+import { maturityPoints, strikingPrediction } from "./maturityTable.ts";
 import { PANEL_ASSUMPTIONS, panelChecks, pressureTable } from "./panelChecks.ts";
 import { PROP_ASSUMPTIONS, propChecks } from "./propChecks.ts";
 import { ROW_ASSUMPTIONS, rowChecks } from "./rowChecks.ts";
@@ -92,6 +93,8 @@ export function assessFill(given: Assessed): CheckDocument {
     },
     pressure: entries.map(pressureTable).filter((table) => table !== null),
     twoPersons: entries.flatMap(twoPersonPieces),
+    maturity: maturityPoints(concrete),
+    predictions: entries.flatMap(strikingPrediction),
     striking: entries.flatMap(strikingRows),
     shoring: shoringRows(loads),
     checks,

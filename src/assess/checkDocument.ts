@@ -6,7 +6,7 @@
 import type { Concrete } from "../plan/concrete.ts";
 import type { Loads } from "../plan/loads.ts";
 import type { Position } from "../plan/project.ts";
-import type { KiloPascal, Mm } from "../units.ts";
+import type { Celsius, Hour, KiloPascal, MegaPascal, Mm } from "../units.ts";
 
 /** "not-checked": something is missing or out of range. "not-applicable": there is nothing to check. */
 export type CheckStatus = "within" | "over" | "not-checked" | "not-applicable";
@@ -80,6 +80,33 @@ export interface TwoPersonPiece {
   readonly quantity: number;
 }
 
+/** The slab at one reading of its log. */
+export interface MaturityPoint {
+  readonly hour: Hour;
+  readonly temperature: Celsius;
+  /** Over the project's datum, °C·h. */
+  readonly maturity: number | null;
+  /** Equivalent age at 20 °C. */
+  readonly age: Hour | null;
+  /** Estimated, less the margin of an estimate; null where nothing holds. */
+  readonly strength: MegaPascal | null;
+}
+
+/** When the slabs of one entry have the strength at which their panels may come down, as estimated from the log. */
+export interface StrikingPrediction {
+  readonly unit: string;
+  readonly needed: MegaPascal | null;
+  /** Measured, or estimated at the hour of striking less the margin of an estimate. */
+  readonly strength: MegaPascal | null;
+  /** After placing; null: `note` says why. */
+  readonly hour: Hour | null;
+  /** false: after the end of the log, as if the slab stayed as cold as the log ever was. */
+  readonly isLogged: boolean;
+  /** From then to the hour of striking; negative: struck too early. */
+  readonly margin: Hour | null;
+  readonly note: string;
+}
+
 /** What the striking rules say of one soffit, side by side. Hours, or a strength in MPa; null: the rule says nothing. */
 export interface StrikingRow {
   readonly unit: string;
@@ -117,6 +144,8 @@ export interface CheckDocument {
   readonly totals: CheckTotals;
   readonly pressure: readonly PressureTable[];
   readonly twoPersons: readonly TwoPersonPiece[];
+  readonly maturity: readonly MaturityPoint[];
+  readonly predictions: readonly StrikingPrediction[];
   readonly striking: readonly StrikingRow[];
   readonly shoring: readonly ShoringRow[];
   readonly checks: readonly Check[];

@@ -1,36 +1,21 @@
 // How strong is the slab when its panels are to come down? Measured, or estimated from the log of its temperature.
 
 import {
-  EQUIVALENT_AGE_FORMULA,
-  EQUIVALENT_AGE_SOURCE,
   equivalentAge,
   eurocodeAge,
   type Interval,
   intervalsUpTo,
-  NURSE_SAUL_FORMULA,
-  NURSE_SAUL_SOURCE,
   nurseSaul,
   sadgroveAge,
 } from "../check/maturity.ts";
 import { type Answer, refusalText } from "../check/range.ts";
-import {
-  ACI209_FROM_DAYS,
-  aci209Gain,
-  type CementClass,
-  daysOf,
-  EUROCODE_FROM_DAYS,
-  EUROCODE_GAIN_FORMULA,
-  EUROCODE_GAIN_SOURCE,
-  eurocodeGain,
-  MEAN_OVER_CHARACTERISTIC,
-  PLOWMAN_DATUM,
-  plowmanGain,
-} from "../check/strengthGain.ts";
-import { MATURITY_MARGIN, MATURITY_MARGIN_SOURCE } from "../check/strikingStrength.ts";
+import { ACI209_FROM_DAYS, aci209Gain, daysOf, PLOWMAN_DATUM, plowmanGain } from "../check/strengthGain.ts";
+import { MATURITY_MARGIN } from "../check/strikingStrength.ts";
 import type { Concrete } from "../plan/concrete.ts";
 import type { Hour, MegaPascal } from "../units.ts";
 import type { CheckInput } from "./checkDocument.ts";
 import { input } from "./judging.ts";
+import { NO_MODEL, type StrengthModel, strengthAt28, strengthModel } from "./strengthModel.ts";
 
 /** `strength` counts against what is required: measured, or estimated less its margin. null: `reason` says why. */
 export interface EarlyStrength {
@@ -46,16 +31,6 @@ const MEASURED: Omit<EarlyStrength, "strength" | "inputs"> = {
   source: "the project's own test",
   reason: "",
 };
-const ESTIMATED = {
-  formula: `${EQUIVALENT_AGE_FORMULA}; ${NURSE_SAUL_FORMULA}; ${EUROCODE_GAIN_FORMULA}; less ${MATURITY_MARGIN} MPa`,
-  source: `${EQUIVALENT_AGE_SOURCE}; ${NURSE_SAUL_SOURCE}; ${EUROCODE_GAIN_SOURCE}; ${MATURITY_MARGIN_SOURCE}`,
-};
-
-/** Cubes gain as cylinders do: what is asked of cubes is answered by cubes, where their strength is given. */
-export function strengthAt28({ cubeStrength, cylinderStrength }: Concrete): MegaPascal | null {
-  return cubeStrength ?? cylinderStrength;
-}
-
 /** The strength of the slab at the hour at which it is to be struck. */
 export function earlyStrength(concrete: Concrete): EarlyStrength {
   const { measuredStrength, strikeAt } = concrete;
@@ -63,8 +38,10 @@ export function earlyStrength(concrete: Concrete): EarlyStrength {
     const inputs = [input("f_c", "strength measured", measuredStrength, "MPa")];
     return { ...MEASURED, strength: measuredStrength, inputs };
   }
+  const model = strengthModel(concrete);
   const unknown = (reason: string, inputs: readonly CheckInput[] = []): EarlyStrength => ({
-    ...ESTIMATED,
+    formula: model?.formula ?? NO_MODEL.formula,
+    source: model?.source ?? NO_MODEL.source,
     strength: null,
     inputs,
     reason,
@@ -89,14 +66,12 @@ export function earlyStrength(concrete: Concrete): EarlyStrength {
     input("t_e", "equivalent age at 20 °C", age.value, "h"),
     ...otherMeasures(concrete, intervals, age.value),
   ];
-  const { cementClass } = concrete;
-  const characteristic = strengthAt28(concrete);
-  if (cementClass === null || characteristic === null)
+  if (model === null)
     return unknown(
-      "the project gives no class of cement (concrete.cementClass) or no strength at 28 days (concrete.cubeStrength or cylinderStrength)",
+      "the project gives no tests of the mix (concrete.strengthTests), and no class of cement (concrete.cementClass) or no strength at 28 days (concrete.cubeStrength or cylinderStrength)",
       inputs,
     );
-  return estimated({ cementClass, characteristic, age: age.value }, inputs, unknown);
+  return estimated({ model, intervals, characteristic: strengthAt28(concrete) }, inputs, unknown);
 }
 
 // Beside the figure that counts, what the other measures and models say: how far they are apart is how little is known.
@@ -130,30 +105,38 @@ function otherMeasures(
 
 function estimated(
   {
-    cementClass,
+    model,
+    intervals,
     characteristic,
-    age,
-  }: { readonly cementClass: CementClass; readonly characteristic: MegaPascal; readonly age: Hour },
+  }: {
+    readonly model: StrengthModel;
+    readonly intervals: readonly Interval[];
+    readonly characteristic: MegaPascal | null;
+  },
   inputs: readonly CheckInput[],
   unknown: (reason: string, inputs: readonly CheckInput[]) => EarlyStrength,
 ): EarlyStrength {
-  const gain = eurocodeGain(daysOf(age), cementClass);
-  if (gain.status === "refused") return unknown(refusalText(gain), inputs);
-  const strength = gain.value * (characteristic + MEAN_OVER_CHARACTERISTIC);
+  const measured = model.measure(intervals);
+  if (measured.status === "refused") return unknown(refusalText(measured), inputs);
+  const gained = model.strengthOf(measured.value);
+  const isYounger = measured.value < model.holdsFrom;
+  if (gained.status === "refused") return unknown(isYounger ? model.younger : refusalText(gained), inputs);
+  const part =
+    characteristic === null
+      ? []
+      : [input("", "estimate over the strength at 28 days", gained.value / characteristic)];
   const known = [
     ...inputs,
-    input("β_cc", "part of the strength at 28 days", gain.value),
-    input("f_cm(t)", "mean strength estimated", strength, "MPa"),
+    input("f_cm(t)", "mean strength estimated", gained.value, "MPa"),
+    ...part,
     input("", "margin of an estimate", MATURITY_MARGIN, "MPa"),
   ];
-  if (daysOf(age) < EUROCODE_FROM_DAYS)
-    return unknown(
-      `the model of strength holds from ${EUROCODE_FROM_DAYS} days at 20 °C on and the slab is younger: test it`,
-      known,
-    );
+  if (isYounger) return unknown(model.younger, known);
+  const { formula, source } = model;
   return {
-    ...ESTIMATED,
-    strength: Math.max(0, strength - MATURITY_MARGIN),
+    formula,
+    source,
+    strength: Math.max(0, gained.value - MATURITY_MARGIN),
     inputs: known,
     reason: "",
   };

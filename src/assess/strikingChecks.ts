@@ -1,22 +1,19 @@
 // Has the slab the strength it needs when its panels come down, props staying?
 
 import { refusalText } from "../check/range.ts";
-import { EUROCODE_FROM_DAYS, eurocodeAgeFor, MEAN_OVER_CHARACTERISTIC } from "../check/strengthGain.ts";
 import {
   BS8110_SOFFIT_FORMULA,
   BS8110_SOFFIT_SOURCE,
-  bs8110SoffitStrength,
   CIRIA136_FORMULA,
   CIRIA136_SOURCE,
-  ciria136Strength,
-  MATURITY_MARGIN,
+  strengthNeeded,
 } from "../check/strikingStrength.ts";
-import type { Concrete } from "../plan/concrete.ts";
-import type { MegaPascal } from "../units.ts";
-import type { Check, CheckInput } from "./checkDocument.ts";
-import { earlyStrength, strengthAt28 } from "./earlyStrength.ts";
+import type { Check, CheckInput, StrikingPrediction } from "./checkDocument.ts";
+import { earlyStrength } from "./earlyStrength.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { input, judgedBy, notChecked, placeIn, unjudged } from "./judging.ts";
+import { strikingPrediction } from "./maturityTable.ts";
+import { strengthAt28 } from "./strengthModel.ts";
 import { formedSlabs, strikingLoads } from "./strikingRows.ts";
 
 /** What the checks of striking take for granted. */
@@ -61,18 +58,16 @@ export function strikingChecks(entry: CheckedEntry): readonly Check[] {
         "the project gives no strength at 28 days (concrete.cubeStrength or cylinderStrength) or no service load (concrete.serviceLoad)",
       ),
     ];
-  const byCiria = ciria136Strength(strength, loads.load, concrete.serviceLoad);
-  if (byCiria.status === "refused") return [notChecked(known, refusalText(byCiria))];
-  const bySoffit = bs8110SoffitStrength(0);
-  if (bySoffit.status === "refused") return [notChecked(known, refusalText(bySoffit))];
-  const needed = Math.max(byCiria.value, bySoffit.value);
+  const need = strengthNeeded(strength, loads.load, concrete.serviceLoad);
+  if (need.status === "refused") return [notChecked(known, refusalText(need))];
+  const { byCiria, needed } = need.value;
   const required = {
     ...known,
     value: needed,
     inputs: [
       ...inputs,
-      input("", "strength needed by CIRIA 136", byCiria.value, "MPa"),
-      ...predictedAge(concrete, needed, strength),
+      input("", "strength needed by CIRIA 136", byCiria, "MPa"),
+      ...predictedHour(strikingPrediction(entry)),
     ],
   };
   if (early.strength === null) return [notChecked(required, early.reason)];
@@ -81,16 +76,18 @@ export function strikingChecks(entry: CheckedEntry): readonly Check[] {
   return [judgedBy(required, needed, early.strength)];
 }
 
-/** When the model expects what is needed and the margin of an estimate, in hours at 20 °C. */
-function predictedAge(
-  { cementClass }: Concrete,
-  needed: MegaPascal,
-  strength: MegaPascal,
-): readonly CheckInput[] {
-  if (cementClass === null) return [];
-  const part = (needed + MATURITY_MARGIN) / (strength + MEAN_OVER_CHARACTERISTIC);
-  const days = eurocodeAgeFor(part, cementClass);
-  if (days.status === "refused") return [];
-  const name = `age at 20 °C at which the model expects it and the margin; holds from ${EUROCODE_FROM_DAYS} days`;
-  return [input("", name, days.value * 24, "h")];
+function predictedHour(predictions: readonly StrikingPrediction[]): readonly CheckInput[] {
+  return predictions.flatMap(({ hour, isLogged, margin }) =>
+    hour === null
+      ? []
+      : [
+          input(
+            "",
+            `expected strong enough after, ${isLogged ? "by the log" : "after the log, as cold as it ever was"}`,
+            hour,
+            "h",
+          ),
+          ...(margin === null ? [] : [input("", "from then to the hour of striking", margin, "h")]),
+        ],
+  );
 }

@@ -19,9 +19,9 @@ import type { Soffit } from "../fill/result.ts";
 import { ruleValue } from "../kit/kit.ts";
 import { type Celsius, type Hour, type KiloPascal, type MegaPascal, type Mm, roundTo } from "../units.ts";
 import type { StrikingRow } from "./checkDocument.ts";
-import { strengthAt28 } from "./earlyStrength.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { slabWeight } from "./slabLoad.ts";
+import { strengthAt28 } from "./strengthModel.ts";
 
 /** Every rule for every soffit of an entry, and for the walls where they hold up nothing. */
 export function strikingRows(entry: CheckedEntry): readonly StrikingRow[] {

@@ -42,6 +42,25 @@ export function bs8110SoffitStrength(stress: MegaPascal): Answer<MegaPascal> {
   return refusalOf([stress, STRESS]) ?? computed(Math.max(LEAST_SOFFIT, 2 * stress));
 }
 
+export interface NeededStrength {
+  readonly byCiria: MegaPascal;
+  /** The greater of the two criteria. */
+  readonly needed: MegaPascal;
+}
+
+/** What a slab needs, MPa, by CIRIA 136 and BS 8110 6.2.6.3 together; ranges as of `ciria136Strength`. */
+export function strengthNeeded(
+  strength: MegaPascal,
+  load: KiloPascal,
+  service: KiloPascal,
+): Answer<NeededStrength> {
+  const byCiria = ciria136Strength(strength, load, service);
+  if (byCiria.status === "refused") return byCiria;
+  const bySoffit = bs8110SoffitStrength(0);
+  if (bySoffit.status === "refused") return bySoffit;
+  return computed({ byCiria: byCiria.value, needed: Math.max(byCiria.value, bySoffit.value) });
+}
+
 /** Strength, MPa, by which an estimate from maturity must be over the one required: 500 psi. */
 export const MATURITY_MARGIN: MegaPascal = 3.45;
 export const MATURITY_MARGIN_SOURCE =

@@ -32,6 +32,9 @@ export type PressureModel = "liquid head" | "ACI 347" | "ACI 347 inch-pound" | "
 /** A reading of the temperature: hours since placing, °C. */
 export type Reading = readonly [hour: Hour, temperature: Celsius];
 
+/** A test of the mix: maturity over the datum, °C·h, and the strength it had, of cubes where `cubeStrength` is given. */
+export type TestedStrength = readonly [maturity: number, strength: MegaPascal];
+
 export interface Concrete {
   readonly pressureModel: PressureModel;
   /** Fresh reinforced concrete in the walls. */
@@ -61,6 +64,8 @@ export interface Concrete {
   readonly measuredStrength: MegaPascal | null;
   /** Readings of the slab's own coldest point, by time. */
   readonly log: readonly Reading[];
+  /** Tests of the mix by maturity over `datum`, both rising: none, or two and more. */
+  readonly strengthTests: readonly TestedStrength[];
   /** Temperature at which concrete gains nothing. */
   readonly datum: Celsius;
   /** Load on the slab when it is struck beside its own weight, and what it is designed for in all, unfactored. */
@@ -90,6 +95,26 @@ const log = andThen(
   },
 );
 
+const MOST_TESTS = 50;
+const tested = pair(
+  "a test [°C·h, MPa]",
+  number({ least: 1, greatest: 100_000, unit: "°C·h" }),
+  number({ least: 0.1, greatest: 120, unit: "MPa" }),
+);
+const strengthTests = andThen(
+  list(tested, { what: "a list of tests", greatest: MOST_TESTS }),
+  (tests, place) => {
+    if (tests.length === 1) return failSaying(place, "two tests or more, or none", "one");
+    for (const [k, [maturity, strong]] of tests.entries()) {
+      const before = tests[k - 1];
+      if (before === undefined || (maturity > before[0] && strong > before[1])) continue;
+      const expected = `a test after ${before[0]} °C·h and stronger than ${before[1]} MPa`;
+      return failSaying(inside(place, k), expected, `${strong} MPa at ${maturity} °C·h`);
+    }
+    return tests;
+  },
+);
+
 const shape = {
   pressureModel: optional(
     oneOf("liquid head", "ACI 347", "ACI 347 inch-pound", "CIRIA 108", "DIN 18218"),
@@ -112,6 +137,7 @@ const shape = {
   strikeAt: optional(number({ least: 0.5, greatest: 2000, unit: "h" }), null),
   measuredStrength: optional(number({ least: 0, greatest: 120, unit: "MPa" }), null),
   log: optional(log, []),
+  strengthTests: optional(strengthTests, []),
   datum: optional(number({ least: -12, greatest: 5, unit: "°C" }), 0),
   strikingLoad: optional(number({ least: 0, greatest: 20, unit: "kPa" }), STRIKING_LOAD),
   serviceLoad: optional(number({ least: 0.5, greatest: 100, unit: "kPa" }), null),

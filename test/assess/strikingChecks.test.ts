@@ -43,15 +43,33 @@ describe("the strength a slab is struck with", () => {
     expect(check!.limit).toBeCloseTo(38 * Math.exp(0.2 * (1 - Math.sqrt(7))) - 3.45, 6);
   });
 
+  it.each([
+    // 16 h at 30 °C are 480 °C·h: halfway from 6 to 18 MPa, less 3.45.
+    { why: "too young still", until: 16, limit: 12 - 3.45, status: "over" },
+    { why: "strong enough four hours later", until: 20, limit: 15 - 3.45, status: "within" },
+  ])("is estimated from tests of the mix, young as it is: $why", ({ until, limit, status }) => {
+    const strengthTests = [
+      [240, 6],
+      [720, 18],
+    ];
+    const [check] = strikingChecks(
+      entry({ ...DESIGN, strengthTests, strikeAt: until, log: constant(until, 30) }),
+    );
+    expect(check).toMatchObject({ status, value: 10, limit: expect.closeTo(limit, 9) });
+    // 13.45 MPa: 240 + 480 · 7.45/12 = 538 °C·h at 30 °C.
+    const hour = check!.inputs.find(({ name }) => name.startsWith("expected strong enough"));
+    expect(hour?.value).toBeCloseTo(538 / 30, 6);
+  });
+
   it("tells the other measures beside the one that counts", () => {
     const [check] = strikingChecks(entry({ ...DESIGN, strikeAt: 96, log: constant(96, 20) }));
     const of = (name: string) => check!.inputs.find((each) => each.name.startsWith(name))?.value;
     expect(of("equivalent age at 20 °C")).toBe(96);
     expect(of("equivalent age by Sadgrove")).toBe(96);
     expect(of("maturity")).toBe(1920);
-    // 13.45 of 38 MPa with rapid cement: 28/(1 − ln 0.354/0.2)² days.
-    const days = 28 / (1 - Math.log(13.45 / 38) / 0.2) ** 2;
-    expect(of("age at 20 °C at which the model expects it")).toBeCloseTo(days * 24, 6);
+    // 13.45 of 38 MPa with rapid cement would be there before the third day, where the curve begins.
+    expect(of("expected strong enough after, by the log")).toBeCloseTo(72, 6);
+    expect(of("from then to the hour of striking")).toBeCloseTo(24, 6);
     expect(of("part of the strength by ACI 209")).toBeCloseTo(4 / (4 + 0.85 * 4), 9);
     // M over −11 °C is 2976: (21 + 61 · log 2.976)/100 of a strength of 25.
     expect(of("part of the strength by Plowman")).toBeCloseTo((21 + 61 * Math.log10(2.976)) / 100, 9);

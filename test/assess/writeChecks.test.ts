@@ -27,6 +27,8 @@ describe("a file of checks", () => {
       "totals",
       "pressure",
       "twoPersons",
+      "maturity",
+      "predictions",
       "striking",
       "shoring",
       "checks",

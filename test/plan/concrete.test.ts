@@ -21,6 +21,7 @@ const DEFAULTS = {
   strikeAt: null,
   measuredStrength: null,
   log: [],
+  strengthTests: [],
   datum: 0,
   strikingLoad: 0.75,
   serviceLoad: null,
@@ -67,6 +68,28 @@ describe("the concrete of a project", () => {
       why: "a rate of nothing",
       given: { rate: 0 },
       says: ["concrete.rate: expected a number from 0.01 to 50 m/h, found 0."],
+    },
+    {
+      why: "one test of the mix alone",
+      given: { strengthTests: [[500, 10]] },
+      says: ["concrete.strengthTests: expected two tests or more, or none, found one."],
+    },
+    {
+      why: "a test that is later and no stronger",
+      given: {
+        strengthTests: [
+          [500, 10],
+          [700, 10],
+        ],
+      },
+      says: [
+        "concrete.strengthTests[1]: expected a test after 500 °C·h and stronger than 10 MPa, found 10 MPa at 700 °C·h.",
+      ],
+    },
+    {
+      why: "a test without a strength",
+      given: { strengthTests: [[500], [600, 12]] },
+      says: [expect.stringMatching(/^concrete\.strengthTests\[0\]: expected a test \[°C·h, MPa\], found /)],
     },
     {
       why: "a log that goes back in time",
