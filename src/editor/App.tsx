@@ -59,6 +59,7 @@ export function App() {
 // What does not belong to the first view is loaded when it is first called.
 const KitEditor = lazy(async () => ({ default: (await import("./kit/KitEditor.tsx")).KitEditor }));
 const SheetsView = lazy(async () => ({ default: (await import("./sheets/SheetsView.tsx")).SheetsView }));
+const ChecksView = lazy(async () => ({ default: (await import("./checks/ChecksView.tsx")).ChecksView }));
 const SidePanel = lazy(async () => ({ default: (await import("./chrome/SidePanel.tsx")).SidePanel }));
 const UnderlayPanel = lazy(async () => ({
   default: (await import("./underlay/UnderlayPanel.tsx")).UnderlayPanel,
@@ -84,7 +85,7 @@ function Underlay() {
 function Page() {
   useTheme();
   useKeyboard();
-  const { isKitOpen, isSheetsOpen, isUnderlayOpen, panel } = useScreen();
+  const { isChecksOpen, isKitOpen, isSheetsOpen, isUnderlayOpen, panel } = useScreen();
   return (
     <div className="page">
       <TopBar />
@@ -106,6 +107,7 @@ function Page() {
       </main>
       <Pane />
       <Called part={SheetsView} isOpen={isSheetsOpen} />
+      <Called part={ChecksView} isOpen={isChecksOpen} />
       <CommandFinder />
     </div>
   );

@@ -83,6 +83,7 @@ export const COMMANDS: readonly Command[] = [
   command("command.elevation", "E"),
   command("command.because", "Q", "face-shown"),
   command("command.sheets", "Ctrl+P"),
+  command("command.checks", "Shift+C"),
   command("command.kit", "Shift+K"),
   command("command.problems", "Shift+P"),
   command("command.new-unit", null),

@@ -166,10 +166,6 @@ const shape = {
   measuredStrength: optional(figure("measuredStrength"), null),
   log: optional(log, []),
   strengthTests: optional(strengthTests, []),
-  datum: optional(number({ least: -12, greatest: 5, unit: "°C" }), 0),
-  strikingLoad: optional(number({ least: 0, greatest: 20, unit: "kPa" }), STRIKING_LOAD),
-  serviceLoad: optional(number({ least: 0.5, greatest: 100, unit: "kPa" }), null),
-=======
   datum: optional(figure("datum"), 0),
   strikingLoad: optional(figure("strikingLoad"), STRIKING_LOAD),
   serviceLoad: optional(figure("serviceLoad"), null),

@@ -25,7 +25,9 @@ export interface SheetWords {
   readonly words: Readonly<Record<Language, unknown>>;
 }
 
-const PLACES = ["sheet", "editor/sheets"].map((folder) => join(import.meta.dirname, "../../src", folder));
+const PLACES = ["sheet", "editor/sheets", "editor/checks"].map((folder) =>
+  join(import.meta.dirname, "../../src", folder),
+);
 
 export const SHEET_WORDS: readonly SheetWords[] = await findSheetWords();
 

@@ -20,7 +20,7 @@ export function TopBar() {
       <ProjectName />
       <Scoreboard />
       <ProblemsButton />
-      <SheetsButton />
+      <ViewButtons />
       <FindButton />
       <LanguageChoice />
       <OtherTabs />
@@ -93,19 +93,29 @@ function ProblemsButton() {
   );
 }
 
-function SheetsButton() {
+// The views that lie over the plan.
+function ViewButtons() {
+  const { isSheetsOpen, isChecksOpen } = useScreen();
+  return (
+    <>
+      <ViewButton command="command.checks" isOpen={isChecksOpen} />
+      <ViewButton command="command.sheets" isOpen={isSheetsOpen} />
+    </>
+  );
+}
+
+function ViewButton({ command, isOpen }: { command: "command.checks" | "command.sheets"; isOpen: boolean }) {
   const bench = useBench();
-  const { isSheetsOpen } = useScreen();
   const { t } = useSpeech();
   return (
     <button
       type="button"
       className="sheets-button"
-      aria-expanded={isSheetsOpen}
-      title={commandTip("command.sheets", t)}
-      onClick={() => run(bench, "command.sheets")}
+      aria-expanded={isOpen}
+      title={commandTip(command, t)}
+      onClick={() => run(bench, command)}
     >
-      {t(words("command.sheets"))}
+      {t(words(command))}
     </button>
   );
 }

@@ -20,6 +20,8 @@ export interface Screen {
   readonly isKitOpen: boolean;
   /** Whether the sheets lie over all but the bar. */
   readonly isSheetsOpen: boolean;
+  /** Whether the checks lie over all but the bar. */
+  readonly isChecksOpen: boolean;
   /** Whether the settings of the underlay are shown. */
   readonly isUnderlayOpen: boolean;
   readonly allWidths: boolean;
@@ -46,6 +48,7 @@ export function startScreen(): Screen {
     isFinding: false,
     isKitOpen: false,
     isSheetsOpen: false,
+    isChecksOpen: false,
     isUnderlayOpen: false,
     allWidths: false,
     showsSoffit: false,

@@ -1,9 +1,11 @@
 // The sheets over the plan: at the left what there is, ticked or not, and what goes into the title blocks; at the right
 // the sheet in hand as it is printed. From here they are printed and saved.
 
-import { useEffect, useRef } from "react";
+import { useCallback, useEffect, useRef } from "react";
 import { changeScreen, REGION } from "../live/actions.ts";
 import { useBench, useEditorState } from "../live/useWorkbench.tsx";
+import { useOverKeys } from "../over/useOverKeys.ts";
+import { useOverPlan } from "../over/useOverPlan.ts";
 import { chosenKeys, tickedOf, unlistedCount } from "./choice.ts";
 import { FieldsForm } from "./FieldsForm.tsx";
 import { Preview } from "./Preview.tsx";
@@ -16,9 +18,7 @@ import { allSheets } from "./sheetList.ts";
 import { useChoice } from "./useChoice.ts";
 import { useFields } from "./useFields.ts";
 import { useHand } from "./useHand.ts";
-import { useOverPlan } from "./useOverPlan.ts";
 import { useSheetFiles } from "./useSheetFiles.ts";
-import { useSheetKeys } from "./useSheetKeys.ts";
 import { useSheets } from "./useSheets.ts";
 import { useSheetWords } from "./useSheetWords.ts";
 import { useZoom } from "./useZoom.ts";
@@ -41,9 +41,9 @@ export function SheetsView() {
   const files = useSheetFiles(sheets, { keys, project, w });
   const stage = useRef<HTMLElement>(null);
   const zoom = useZoom(stage, sheet ?? A4);
-  const close = () => changeScreen(bench, { isSheetsOpen: false });
-  useOverPlan(bench);
-  useSheetKeys([
+  const close = useCallback(() => changeScreen(bench, { isSheetsOpen: false }), [bench]);
+  useOverPlan(bench, close);
+  useOverKeys([
     ["Escape", close],
     ["PageDown", () => walk(1)],
     ["PageUp", () => walk(-1)],

@@ -1,16 +1,17 @@
-// The keyboard while the sheets are open. They lie over the plan, so its tools and commands are out of reach: only what
-// concerns the whole program goes on to the page.
+// The keyboard while a view lies over the plan. The plan's tools and commands are out of reach then: only what concerns the
+// whole program goes on to the page.
 
 import { useEffect, useRef } from "react";
 import { type CommandId, chordOf, commandFor } from "../keys.ts";
 
 /** Chords as the list of commands writes them, each with what it does here. */
-export type SheetKeys = readonly (readonly [chord: string, run: () => void])[];
+export type OverKeys = readonly (readonly [chord: string, run: () => void])[];
 
 const GOES_ON: ReadonlySet<CommandId> = new Set([
   "command.undo",
   "command.redo",
   "command.sheets",
+  "command.checks",
   "command.kit",
   "command.problems",
   "command.projects",
@@ -25,7 +26,7 @@ const GOES_ON: ReadonlySet<CommandId> = new Set([
 const IN_FIELDS: ReadonlySet<string> = new Set(["Ctrl+P"]);
 
 /** Listens behind the parts of the view, which take their own keys first, and before the page. */
-export function useSheetKeys(keys: SheetKeys): void {
+export function useOverKeys(keys: OverKeys): void {
   const now = useRef(keys);
   useEffect(() => {
     now.current = keys;
@@ -35,7 +36,7 @@ export function useSheetKeys(keys: SheetKeys): void {
       const chord = chordOf(event);
       const isField =
         event.target instanceof HTMLElement &&
-        event.target.matches("input:not([type=checkbox]), select, .finder *");
+        event.target.matches("input:not([type=checkbox]), select, textarea, .finder *");
       const [, own] = now.current.find(([each]) => each === chord) ?? [];
       if (own !== undefined && !event.defaultPrevented && (!isField || IN_FIELDS.has(chord))) {
         own();

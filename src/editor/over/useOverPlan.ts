@@ -1,4 +1,4 @@
-// While the sheets lie over the plan, what is under them takes no focus; whatever is called there sends them away.
+// While a view lies over the plan, what is under it takes no focus; whatever is called there sends the view away.
 
 import { useEffect } from "react";
 import { changeScreen } from "../live/actions.ts";
@@ -6,7 +6,8 @@ import type { Workbench } from "../live/workbench.ts";
 
 const UNDER = ".middle, .pane";
 
-export function useOverPlan(bench: Workbench): void {
+/** @param away - sends the view away; the same function as long as it is the same view */
+export function useOverPlan(bench: Workbench, away: () => void): void {
   useEffect(() => {
     const { editor, screen } = bench;
     const before = document.activeElement;
@@ -16,8 +17,7 @@ export function useOverPlan(bench: Workbench): void {
     const leave = () => {
       const { panel, isKitOpen, isUnderlayOpen } = screen.get();
       const isCalled = panel !== null || isKitOpen || isUnderlayOpen !== underlay;
-      if (isCalled || editor.get().session.tool.name !== tool.name)
-        changeScreen(bench, { isSheetsOpen: false });
+      if (isCalled || editor.get().session.tool.name !== tool.name) away();
     };
     const { isUnderlayOpen: underlay } = screen.get();
     const stops = [screen.subscribe(leave), editor.subscribe(leave)];
@@ -26,5 +26,5 @@ export function useOverPlan(bench: Workbench): void {
       for (const part of document.querySelectorAll(UNDER)) part.removeAttribute("inert");
       if (before instanceof HTMLElement) before.focus();
     };
-  }, [bench]);
+  }, [bench, away]);
 }

@@ -1,0 +1,64 @@
+// What a line of the list says: what it is of, and where.
+
+import type { CheckedUnit, CheckRow } from "./checkList.ts";
+import type { Line } from "./gather.ts";
+import type { CheckSpeech } from "./useCheckWords.ts";
+
+export interface LineText {
+  readonly title: string;
+  readonly place: string;
+}
+
+export function lineText(
+  { about, rows }: Line,
+  speech: CheckSpeech,
+  units: readonly CheckedUnit[],
+): LineText {
+  const { w, called } = speech;
+  const [first] = rows;
+  const isMany = units.length > 1;
+  switch (about.kind) {
+    case "group": {
+      const unit = units.find(({ name }) => name === about.group.unit);
+      const place = rows.length === 1 && first !== undefined ? placeText(first, speech) : "";
+      const label = isMany ? (unit?.label ?? about.group.unit) : "";
+      return {
+        title: called("kind", about.group.kind),
+        place: [label, place].filter((part) => part !== "").join(", "),
+      };
+    }
+    case "wall":
+      return { title: w("wall", { walls: about.walls }), place: roomsOf(rows) };
+    case "room":
+      return { title: about.room, place: "" };
+    case "check":
+      return first === undefined ? { title: "", place: "" } : checkText(first, speech);
+    default:
+      return about satisfies never;
+  }
+}
+
+/** Where a check is, in words. */
+export function placeText(row: Pick<CheckRow, "where">, speech: CheckSpeech): string {
+  const { title, place } = checkText(row, speech);
+  return [title, place].filter((part) => part !== "").join(", ");
+}
+
+function checkText({ where }: Pick<CheckRow, "where">, { w }: CheckSpeech): LineText {
+  const { code, room, piece, opening = "", face = "", z, at } = where;
+  const parts = [
+    code,
+    piece === code ? "" : piece,
+    opening === "" ? "" : w("opening", { opening }),
+    room,
+    code === "" && opening === "" && face !== "" ? w("face", { face }) : "",
+    z === undefined ? "" : w("up-by", { z }),
+    at === null ? "" : w("at", { x: Math.round(at[0]), y: Math.round(at[1]) }),
+  ].filter((part) => part !== "");
+  const [title = "", ...place] = parts;
+  return { title, place: place.join(", ") };
+}
+
+function roomsOf(rows: readonly CheckRow[]): string {
+  return [...new Set(rows.map(({ where }) => where.room).filter((room) => room !== ""))].join(", ");
+}
