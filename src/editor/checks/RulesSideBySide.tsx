@@ -32,7 +32,7 @@ export function RulesSideBySide({ rows, unit }: { rows: readonly StrikingRow[]; 
               const isFirst = lines[index - 1]?.part !== part;
               return (
                 <tr key={`${part} ${rule}`} className={isFirst ? "first" : undefined}>
-                  <th scope="row">{isFirst ? part : <span className="hidden">{part}</span>}</th>
+                  <th scope="row">{isFirst ? <b className="rule-part">{part}</b> : <span className="hidden">{part}</span>}</th>
                   <td>{rule}</td>
                   {cells.map((cell, column) => (
                     <td key={columns[column]?.join() ?? ""} className="check-figure">

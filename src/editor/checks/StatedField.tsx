@@ -21,7 +21,7 @@ export function StatedField(props: StatedFieldProps) {
   const { name, takes, value, fallback, isAsked, onChange } = props;
   const id = useId();
   const speech = useCheckWords();
-  const { w, called } = speech;
+  const { w, called, chosen } = speech;
   const label = called("field", name);
   const isSaid = value !== undefined && value !== null;
   return (
@@ -33,12 +33,12 @@ export function StatedField(props: StatedFieldProps) {
         <select
           id={id}
           value={isSaid ? String(value) : ""}
-          onChange={({ target }) => onChange(chosen(target.value, takes))}
+          onChange={({ target }) => onChange(choiceOf(target.value, takes))}
         >
-          <option value="">{fallback === null ? w("unsaid") : sayDefault(fallback, speech)}</option>
+          <option value="">{fallback === null ? w("unsaid") : sayDefault(name, fallback, speech)}</option>
           {(takes.kind === "truth" ? ["true", "false"] : takes.choices).map((each) => (
             <option key={each} value={each}>
-              {takes.kind === "truth" ? w(each === "true" ? "yes" : "no") : called("choice", each)}
+              {takes.kind === "truth" ? w(each === "true" ? "yes" : "no") : chosen(name, each)}
             </option>
           ))}
         </select>
@@ -50,18 +50,22 @@ export function StatedField(props: StatedFieldProps) {
   );
 }
 
-function chosen(text: string, takes: Takes): Json | undefined {
+function choiceOf(text: string, takes: Takes): Json | undefined {
   if (text === "") return undefined;
   return takes.kind === "truth" ? text === "true" : text;
 }
 
-function sayDefault(fallback: Exclude<Fallback, null>, { w, called, figure }: CheckSpeech): string {
+function sayDefault(
+  name: string,
+  fallback: Exclude<Fallback, null>,
+  { w, chosen, figure }: CheckSpeech,
+): string {
   const text =
     typeof fallback === "boolean"
       ? w(fallback ? "yes" : "no")
       : typeof fallback === "number"
         ? figure(fallback)
-        : called("choice", fallback);
+        : chosen(name, fallback);
   return `${text} (${w("default")})`;
 }
 

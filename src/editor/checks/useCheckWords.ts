@@ -17,7 +17,9 @@ export interface CheckSpeech {
   /** To three digits: in pictures, and what is no more exact than that. */
   readonly rough: (value: number) => string;
   /** What a word of the checks is called: a kind, a choice. Itself where the view has no word for it. */
-  readonly called: (sort: "kind" | "choice" | "field" | "step", word: string) => string;
+  readonly called: (sort: "kind" | "choice" | "field", word: string) => string;
+  /** What a choice of a field is called: in this field, else anywhere. */
+  readonly chosen: (field: string, word: string) => string;
 }
 
 export function useCheckWords(): CheckSpeech {
@@ -33,6 +35,10 @@ export function useCheckWords(): CheckSpeech {
       const key = `${sort}.${word}`;
       return isChecksWord(key) ? w(key) : word;
     };
-    return { language, w, figure, rough, called };
+    const chosen: CheckSpeech["chosen"] = (field, word) => {
+      const key = `choice.${field}.${word}`;
+      return isChecksWord(key) ? w(key) : called("choice", word);
+    };
+    return { language, w, figure, rough, called, chosen };
   }, [speech]);
 }

@@ -142,6 +142,7 @@ export const ENGLISH = {
 
   "choice.liquid head": "full liquid head",
   "choice.ACI 347": "ACI 347, SI",
+  "choice.slabModel.ACI 347": "ACI 347",
   "choice.ACI 347 inch-pound": "ACI 347, inch-pound",
   "choice.CIRIA 108": "CIRIA 108",
   "choice.DIN 18218": "DIN 18218",

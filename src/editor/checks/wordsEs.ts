@@ -143,6 +143,7 @@ export const SPANISH: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
 
   "choice.liquid head": "altura líquida completa",
   "choice.ACI 347": "ACI 347, SI",
+  "choice.slabModel.ACI 347": "ACI 347",
   "choice.ACI 347 inch-pound": "ACI 347, pulgada-libra",
   "choice.CIRIA 108": "CIRIA 108",
   "choice.DIN 18218": "DIN 18218",
