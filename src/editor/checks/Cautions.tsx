@@ -6,7 +6,7 @@ import type { CheckList } from "./checkList.ts";
 import { useCheckWords } from "./useCheckWords.ts";
 
 export function Cautions({ list }: { list: CheckList }) {
-  const { w } = useCheckWords();
+  const { w, told } = useCheckWords();
   const id = useId();
   const [isLarge, setLarge] = useState(false);
   const { cautions, assumptions } = list.document;
@@ -33,7 +33,7 @@ export function Cautions({ list }: { list: CheckList }) {
       >
         <ol lang="en">
           {cautions.map((caution) => (
-            <li key={caution}>{caution}</li>
+            <li key={caution}>{told(caution)}</li>
           ))}
         </ol>
         {isLarge ? (
@@ -41,7 +41,7 @@ export function Cautions({ list }: { list: CheckList }) {
             <h3>{w("assumptions")}</h3>
             <ul lang="en">
               {assumptions.map((sentence) => (
-                <li key={sentence}>{sentence}</li>
+                <li key={sentence}>{told(sentence)}</li>
               ))}
             </ul>
           </>

@@ -18,8 +18,9 @@ export interface CheckCardProps {
 export function CheckCard({ detail, of = 1, onShow }: CheckCardProps) {
   const { check, spot } = detail;
   const speech = useCheckWords();
-  const { w, called } = speech;
-  const place = placeText(check, speech);
+  const { w, called, told } = speech;
+  const walls = check.where.face === undefined ? "" : (spot?.face?.walls.join("+") ?? "");
+  const place = placeText({ ...check, walls }, speech);
   return (
     <article className="check-card" data-check={check.id}>
       <header>
@@ -34,7 +35,7 @@ export function CheckCard({ detail, of = 1, onShow }: CheckCardProps) {
       <Figures check={check} />
       {check.reason === undefined ? null : (
         <p className="check-reason" lang="en">
-          {check.reason}
+          {told(check.reason)}
         </p>
       )}
       {spot === null ? null : (
@@ -45,13 +46,13 @@ export function CheckCard({ detail, of = 1, onShow }: CheckCardProps) {
       <Inputs check={check} />
       <dl className="check-how" lang="en">
         <dt>{w("formula")}</dt>
-        {split(check.formula).map((part) => (
+        {split(told(check.formula)).map((part) => (
           <dd key={part} className="check-formula">
             {part}
           </dd>
         ))}
         <dt>{w("source")}</dt>
-        {split(check.source).map((part) => (
+        {split(told(check.source)).map((part) => (
           <dd key={part}>{part}</dd>
         ))}
       </dl>
@@ -60,8 +61,9 @@ export function CheckCard({ detail, of = 1, onShow }: CheckCardProps) {
 }
 
 function Figures({ check }: { check: Check }) {
-  const { w, language } = useCheckWords();
-  const { value, limit, unit, utilisation } = check;
+  const { w, language, told } = useCheckWords();
+  const { value, limit, utilisation } = check;
+  const unit = told(check.unit);
   const text = (number: number | null) =>
     number === null ? w("none") : `${figureText(number, language)} ${unit}`.trim();
   return (
@@ -82,7 +84,7 @@ function Figures({ check }: { check: Check }) {
 }
 
 function Inputs({ check: { inputs } }: { check: Check }) {
-  const { w, language } = useCheckWords();
+  const { w, language, told } = useCheckWords();
   if (inputs.length === 0) return null;
   return (
     <table className="check-inputs">
@@ -99,9 +101,9 @@ function Inputs({ check: { inputs } }: { check: Check }) {
           // biome-ignore lint/suspicious/noArrayIndexKey: an input is told by its place
           <tr key={index}>
             <td className="check-sign">{sign}</td>
-            <td>{name}</td>
+            <td>{told(name)}</td>
             <td className="check-figure">
-              {typeof value === "number" ? figureText(value, language) : value} {unit}
+              {typeof value === "number" ? figureText(value, language) : told(value)} {told(unit)}
             </td>
           </tr>
         ))}

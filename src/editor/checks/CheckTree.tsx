@@ -135,7 +135,7 @@ function TreeLine({ line, top, units, speech, isInHand }: TreeLineProps) {
       </span>
       {isMany ? <Tally line={line} speech={speech} /> : null}
       <span className="check-value" aria-hidden="true">
-        {valueText(worst, speech.language)}
+        {valueText({ ...worst, unit: speech.told(worst.unit) }, speech.language)}
       </span>
       <UtilisationBar utilisation={worst.utilisation} />
     </div>
@@ -158,7 +158,7 @@ function Tally({ line, speech }: Pick<TreeLineProps, "line" | "speech">) {
   );
 }
 
-function spoken({ rows }: Line, { w, language }: CheckSpeech, what: string): string {
+function spoken({ rows }: Line, { w, language, told }: CheckSpeech, what: string): string {
   const [worst] = rows;
   if (worst === undefined) return what;
   const counts = countsOf(rows);
@@ -168,7 +168,7 @@ function spoken({ rows }: Line, { w, language }: CheckSpeech, what: string): str
       : STATUSES.flatMap((status) => (counts[status] === 0 ? [] : [`${counts[status]} ${w(status)}`]));
   const share =
     worst.utilisation === null ? [] : [w("share", { share: shareText(worst.utilisation, language) })];
-  return [what, ...verdict, valueText(worst, language), ...share].join("; ");
+  return [what, ...verdict, valueText({ ...worst, unit: told(worst.unit) }, language), ...share].join("; ");
 }
 
 function Arrow({ isOpen }: { isOpen: boolean }) {

@@ -7,11 +7,11 @@ import { useCheckWords } from "./useCheckWords.ts";
 const HOURS_ALONE = 48; // longer times are told in days, too
 
 export function RulesSideBySide({ rows, unit }: { rows: readonly StrikingRow[]; unit: string }) {
-  const { w } = useCheckWords();
+  const { w, told } = useCheckWords();
   const { columns, lines } = rulesTable(rows, unit);
   if (lines.length === 0) return <p className="check-none">{w("no-rules")}</p>;
   return (
-    <section className="rules">
+    <section className="rules rules-side">
       <h3>{w("rules")}</h3>
       <p>{w("rules-note")}</p>
       <div className="rules-scroll">
@@ -32,8 +32,14 @@ export function RulesSideBySide({ rows, unit }: { rows: readonly StrikingRow[]; 
               const isFirst = lines[index - 1]?.part !== part;
               return (
                 <tr key={`${part} ${rule}`} className={isFirst ? "first" : undefined}>
-                  <th scope="row">{isFirst ? <b className="rule-part">{part}</b> : <span className="hidden">{part}</span>}</th>
-                  <td>{rule}</td>
+                  <th scope="row">
+                    {isFirst ? (
+                      <b className="rule-part">{told(part)}</b>
+                    ) : (
+                      <span className="hidden">{told(part)}</span>
+                    )}
+                  </th>
+                  <td>{told(rule)}</td>
                   {cells.map((cell, column) => (
                     <td key={columns[column]?.join() ?? ""} className="check-figure">
                       <Cell cell={cell} />
@@ -51,12 +57,12 @@ export function RulesSideBySide({ rows, unit }: { rows: readonly StrikingRow[]; 
           {lines.map(({ part, rule, notes, source }) => (
             <div key={`${part} ${rule}`}>
               <dt>
-                {rule}, {part}
+                {told(rule)}, {told(part)}
               </dt>
               {notes.map((note) => (
-                <dd key={note}>{note}</dd>
+                <dd key={note}>{told(note)}</dd>
               ))}
-              <dd>{source}</dd>
+              <dd>{told(source)}</dd>
             </div>
           ))}
         </dl>

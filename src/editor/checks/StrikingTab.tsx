@@ -68,7 +68,7 @@ function Outcome({ list, unit }: { list: CheckList; unit: string }) {
 }
 
 function Prediction({ prediction }: { prediction: StrikingPrediction }) {
-  const { w, rough } = useCheckWords();
+  const { w, rough, told } = useCheckWords();
   const { needed, strength, hour, isLogged, margin, note } = prediction;
   const megapascal = (value: number | null) => (value === null ? w("none") : `${rough(value)}\u202fMPa`);
   const isEarly = margin !== null && margin < 0;
@@ -102,7 +102,7 @@ function Prediction({ prediction }: { prediction: StrikingPrediction }) {
           </dd>
         </div>
       </dl>
-      {note === "" ? null : <p lang="en">{note}</p>}
+      {note === "" ? null : <p lang="en">{told(note)}</p>}
     </section>
   );
 }

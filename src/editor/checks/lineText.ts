@@ -10,7 +10,7 @@ export interface LineText {
 }
 
 export function lineText(
-  { about, rows }: Line,
+  { about, rows, level }: Line,
   speech: CheckSpeech,
   units: readonly CheckedUnit[],
 ): LineText {
@@ -28,30 +28,35 @@ export function lineText(
       };
     }
     case "wall":
-      return { title: w("wall", { walls: about.walls }), place: roomsOf(rows) };
+      return { title: w("wall-line", { walls: about.walls }), place: roomsOf(rows) };
     case "room":
       return { title: about.room, place: "" };
     case "check":
-      return first === undefined ? { title: "", place: "" } : checkText(first, speech);
+      if (first === undefined) return { title: "", place: "" };
+      // Under a wall or a room the line above says where.
+      return checkText(level === 3 ? { where: { ...first.where, face: "" }, walls: "" } : first, speech);
     default:
       return about satisfies never;
   }
 }
 
+/** What is told of a place: walls stand for the face, whose name is the fill's own. */
+type Placed = Pick<CheckRow, "where" | "walls">;
+
 /** Where a check is, in words. */
-export function placeText(row: Pick<CheckRow, "where">, speech: CheckSpeech): string {
+export function placeText(row: Placed, speech: CheckSpeech): string {
   const { title, place } = checkText(row, speech);
   return [title, place].filter((part) => part !== "").join(", ");
 }
 
-function checkText({ where }: Pick<CheckRow, "where">, { w }: CheckSpeech): LineText {
+function checkText({ where, walls }: Placed, { w }: CheckSpeech): LineText {
   const { code, room, piece, opening = "", face = "", z, at } = where;
   const parts = [
     code,
     piece === code ? "" : piece,
     opening === "" ? "" : w("opening", { opening }),
     room,
-    code === "" && opening === "" && face !== "" ? w("face", { face }) : "",
+    walls !== "" ? w("wall", { walls }) : face === "" ? "" : w("face", { face }),
     z === undefined ? "" : w("up-by", { z }),
     at === null ? "" : w("at", { x: Math.round(at[0]), y: Math.round(at[1]) }),
   ].filter((part) => part !== "");

@@ -18,6 +18,8 @@ export interface CheckSpeech {
   readonly rough: (value: number) => string;
   /** What a word of the checks is called: a kind, a choice. Itself where the view has no word for it. */
   readonly called: (sort: "kind" | "choice" | "field", word: string) => string;
+  /** A text of the checks themselves: the name of an input, a reason, a caution. */
+  readonly told: (text: string) => string;
   /** What a choice of a field is called: in this field, else anywhere. */
   readonly chosen: (field: string, word: string) => string;
 }
@@ -39,6 +41,8 @@ export function useCheckWords(): CheckSpeech {
       const key = `choice.${field}.${word}`;
       return isChecksWord(key) ? w(key) : called("choice", word);
     };
-    return { language, w, figure, rough, called, chosen };
+    // Their texts are English until there is a dictionary of them.
+    const told: CheckSpeech["told"] = (text) => text;
+    return { language, w, figure, rough, called, chosen, told };
   }, [speech]);
 }
