@@ -102,7 +102,7 @@ function Inputs({ check: { inputs } }: { check: Check }) {
           <tr key={index}>
             <td className="check-sign">{sign}</td>
             <td>{told(name)}</td>
-            <td className="check-figure">
+            <td className={typeof value === "number" ? "check-figure" : "check-figure words"}>
               {typeof value === "number" ? figureText(value, language) : told(value)} {told(unit)}
             </td>
           </tr>

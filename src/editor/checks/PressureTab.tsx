@@ -83,7 +83,7 @@ function Diagram({ list, unit }: { list: CheckList; unit: string }) {
 
 /** What panels bear, in the terms of the pressure without a factor; null where the kit does not say. */
 function panelLimit({ rows, document }: CheckList, unit: string): number | null {
-  const row = rows.find(({ kind, where }) => kind === "panel-pressure" && where.unit === unit);
+  const row = rows.find(({ id }) => id === `${unit}/panel-pressure`);
   const table = document.pressure.find((each) => each.unit === unit);
   if (row?.limit == null || row.value === null || table === undefined || row.value === 0) return null;
   return (row.limit * table.greatest) / row.value;

@@ -21,7 +21,8 @@ export function lineText(
     case "group": {
       const unit = units.find(({ name }) => name === about.group.unit);
       const place = rows.length === 1 && first !== undefined ? placeText(first, speech) : "";
-      const label = isMany ? (unit?.label ?? about.group.unit) : "";
+      const name = about.group.unit === "" ? w("all-pours") : about.group.unit;
+      const label = isMany ? (unit?.label ?? name) : "";
       return {
         title: called("kind", about.group.kind),
         place: [label, place].filter((part) => part !== "").join(", "),

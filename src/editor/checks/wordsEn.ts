@@ -30,6 +30,7 @@ export const ENGLISH = {
   kind: "Check",
   "all-kinds": "All checks",
   height: "{height} clear height",
+  "all-pours": "all pours together",
   over: "over",
   within: "within",
   "not-checked": "not checked",

@@ -31,6 +31,7 @@ export const SPANISH: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   kind: "Verificación",
   "all-kinds": "Todas las verificaciones",
   height: "altura libre {height}",
+  "all-pours": "todos los vaciados juntos",
   over: "sobre el límite",
   within: "dentro",
   "not-checked": "sin verificar",

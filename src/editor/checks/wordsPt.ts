@@ -31,6 +31,7 @@ export const PORTUGUESE: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   kind: "Verificação",
   "all-kinds": "Todas as verificações",
   height: "pé-direito {height}",
+  "all-pours": "todas as concretagens juntas",
   over: "acima do limite",
   within: "dentro",
   "not-checked": "sem verificar",
