@@ -218,19 +218,24 @@ export function countsOf(rows: readonly CheckRow[]): Counts {
   return counts;
 }
 
-const RANK: Counts = { over: 0, within: 1, "not-checked": 2, "not-applicable": 3 };
-
 /**
- * Over the limit first, then what uses most of its limit, then what could not be checked, by the greatest value; equals
- * in the order of the document. Over without a share of a limit counts as worse than any share.
+ * Over the limit first, then what uses most of its limit, then what could not be checked, by the greatest value, then what
+ * is within without a share of a limit, as a count of faults that are none; equals in the order of the document. Over
+ * without a share counts as worse than any share.
  */
 export function byWorst(a: CheckRow, b: CheckRow): number {
   return (
-    RANK[a.status] - RANK[b.status] ||
+    rank(a) - rank(b) ||
     share(b) - share(a) ||
     (a.kind === b.kind ? (b.value ?? 0) - (a.value ?? 0) : 0) ||
     a.index - b.index
   );
+}
+
+function rank({ status, utilisation }: CheckRow): number {
+  if (status === "over") return 0;
+  if (status === "within") return utilisation === null ? 3 : 1;
+  return status === "not-checked" ? 2 : 4;
 }
 
 function share({ status, utilisation }: CheckRow): number {

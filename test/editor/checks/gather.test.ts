@@ -129,6 +129,11 @@ describe("the list of checks", () => {
       better: { status: "not-checked", utilisation: null, value: 9 },
     },
     {
+      why: "what could not be checked goes before no faults found",
+      worse: { status: "not-checked", utilisation: null },
+      better: { status: "within", utilisation: null, value: 0, limit: 0 },
+    },
+    {
       why: "nothing to check comes last",
       worse: { status: "not-checked", utilisation: null, value: null },
       better: { status: "not-applicable", utilisation: null, value: 9 },
