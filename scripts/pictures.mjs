@@ -67,12 +67,27 @@ async function picturePage() {
         await pictureSoffit(page);
         await page.keyboard.press("g");
         await pictureSheets(page);
+        await page.keyboard.press("Escape");
+        await pictureChecks(page);
       }
       await context.close();
     }
   } finally {
     process.kill(-server.pid);
   }
+}
+
+// The list of checks with the ties of one wall open.
+async function pictureChecks(page) {
+  await page.keyboard.press("Shift+C");
+  const ties = page.locator(".check-line[data-kind=tie-load]");
+  await ties.first().locator(".check-open").click();
+  await page.keyboard.press("ArrowDown");
+  await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("ArrowDown");
+  await page.locator(".check-card[data-check$=tie-load]").waitFor();
+  await page.waitForTimeout(300);
+  await page.screenshot({ path: "docs/checks-view.png" });
 }
 
 async function pictureSheets(page) {

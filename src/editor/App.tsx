@@ -60,6 +60,7 @@ export function App() {
 const KitEditor = lazy(async () => ({ default: (await import("./kit/KitEditor.tsx")).KitEditor }));
 const SheetsView = lazy(async () => ({ default: (await import("./sheets/SheetsView.tsx")).SheetsView }));
 const SetView = lazy(async () => ({ default: (await import("./set/SetView.tsx")).SetView }));
+const ChecksView = lazy(async () => ({ default: (await import("./checks/ChecksView.tsx")).ChecksView }));
 const SidePanel = lazy(async () => ({ default: (await import("./chrome/SidePanel.tsx")).SidePanel }));
 const UnderlayPanel = lazy(async () => ({
   default: (await import("./underlay/UnderlayPanel.tsx")).UnderlayPanel,
@@ -85,7 +86,7 @@ function Underlay() {
 function Page() {
   useTheme();
   useKeyboard();
-  const { isKitOpen, isSheetsOpen, isSetOpen, isUnderlayOpen, panel } = useScreen();
+  const { isKitOpen, isUnderlayOpen, over, panel } = useScreen();
   return (
     <div className="page">
       <TopBar />
@@ -106,8 +107,9 @@ function Page() {
         <Called part={SidePanel} isOpen={panel !== null} />
       </main>
       <Pane />
-      <Called part={SheetsView} isOpen={isSheetsOpen} />
-      <Called part={SetView} isOpen={isSetOpen} />
+      <Called part={SheetsView} isOpen={over === "sheets"} />
+      <Called part={SetView} isOpen={over === "set"} />
+      <Called part={ChecksView} isOpen={over === "checks"} />
       <CommandFinder />
     </div>
   );

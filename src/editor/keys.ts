@@ -84,6 +84,7 @@ export const COMMANDS: readonly Command[] = [
   command("command.because", "Q", "face-shown"),
   command("command.sheets", "Ctrl+P"),
   command("command.set", "Shift+S"),
+  command("command.checks", "Shift+C"),
   command("command.kit", "Shift+K"),
   command("command.problems", "Shift+P"),
   command("command.new-unit", null),

@@ -77,7 +77,12 @@ export interface Concrete {
   readonly cycle: Day;
 }
 
-const MOST_READINGS = 2000;
+/** A log holds no more readings: four an hour over three weeks. */
+export const MOST_READINGS = 2000;
+export const LOG_RANGES = {
+  hour: { least: 0, greatest: 10_000, unit: "h" },
+  temperature: { least: -40, greatest: 100, unit: "°C" },
+} as const;
 /** Common practice, no source: people and tools while forms come down. */
 const STRIKING_LOAD: KiloPascal = 0.75;
 /** @see IS 456:2000, 11.3.1, read at dreamhomeguide.in: props of slabs that span up to 4.5 m */
@@ -87,12 +92,7 @@ const CYCLE: Day = 1;
 /** The depth to which the equations of ACI 347 hold. */
 const VIBRATION_DEPTH: Mm = 1200;
 
-const strength = number({ least: 5, greatest: 120, unit: "MPa" });
-const reading = pair(
-  "a reading [hours, °C]",
-  number({ least: 0, greatest: 10_000, unit: "h" }),
-  number({ least: -40, greatest: 100, unit: "°C" }),
-);
+const reading = pair("a reading [hours, °C]", number(LOG_RANGES.hour), number(LOG_RANGES.temperature));
 const log = andThen(
   list(reading, { what: "a list of readings", greatest: MOST_READINGS }),
   (readings, place) => {
@@ -104,11 +104,11 @@ const log = andThen(
 );
 
 const MOST_TESTS = 50;
-const tested = pair(
-  "a test [°C·h, MPa]",
-  number({ least: 1, greatest: 100_000, unit: "°C·h" }),
-  number({ least: 0.1, greatest: 120, unit: "MPa" }),
-);
+export const TEST_RANGES = {
+  maturity: { least: 1, greatest: 100_000, unit: "°C·h" },
+  strength: { least: 0.1, greatest: 120, unit: "MPa" },
+} as const;
+const tested = pair("a test [°C·h, MPa]", number(TEST_RANGES.maturity), number(TEST_RANGES.strength));
 const strengthTests = andThen(
   list(tested, { what: "a list of tests", greatest: MOST_TESTS }),
   (tests, place) => {
@@ -123,38 +123,68 @@ const strengthTests = andThen(
   },
 );
 
+const STRENGTH = { least: 5, greatest: 120, unit: "MPa" } as const;
+
+/** The range of every figure, both ends included. */
+export const CONCRETE_RANGES = {
+  density: { least: 8, greatest: 40, unit: "kN/m³" },
+  rate: { least: 0.01, greatest: 50, unit: "m/h" },
+  temperature: { least: -10, greatest: 60, unit: "°C" },
+  slump: { least: 0, greatest: 300, unit: "mm" },
+  vibrationDepth: { least: 0, greatest: 10_000, unit: "mm" },
+  settingEnd: { least: 1, greatest: 72, unit: "h" },
+  cylinderStrength: STRENGTH,
+  cubeStrength: STRENGTH,
+  strikeAt: { least: 0.5, greatest: 2000, unit: "h" },
+  measuredStrength: { least: 0, greatest: 120, unit: "MPa" },
+  datum: { least: -12, greatest: 5, unit: "°C" },
+  strikingLoad: { least: 0, greatest: 20, unit: "kPa" },
+  serviceLoad: { least: 0.5, greatest: 100, unit: "kPa" },
+  propRetention: { least: 0.5, greatest: 120, unit: "d" },
+  cycle: { least: 0.25, greatest: 120, unit: "d" },
+} as const;
+
+/** The words of every choice. */
+export const CONCRETE_CHOICES = {
+  pressureModel: ["liquid head", "ACI 347", "ACI 347 inch-pound", "CIRIA 108", "DIN 18218"],
+  cement: ["portland", "blend", "slow-blend"],
+  consistence: ["F1", "F2", "F3", "F4", "F5", "F6", "SCC"],
+  formStrength: ["permissible", "design"],
+  bottomTie: ["whole", "half"],
+  cementClass: ["S", "N", "R"],
+} as const;
+
+const figure = (name: keyof typeof CONCRETE_RANGES) => number(CONCRETE_RANGES[name]);
+
 const shape = {
-  pressureModel: optional(
-    oneOf("liquid head", "ACI 347", "ACI 347 inch-pound", "CIRIA 108", "DIN 18218"),
-    "liquid head",
-  ),
-  density: optional(number({ least: 8, greatest: 40, unit: "kN/m³" }), 25),
-  rate: optional(number({ least: 0.01, greatest: 50, unit: "m/h" }), null),
-  temperature: optional(number({ least: -10, greatest: 60, unit: "°C" }), null),
-  cement: optional(oneOf("portland", "blend", "slow-blend"), null),
+  pressureModel: optional(oneOf(...CONCRETE_CHOICES.pressureModel), "liquid head"),
+  density: optional(figure("density"), 25),
+  rate: optional(figure("rate"), null),
+  temperature: optional(figure("temperature"), null),
+  cement: optional(oneOf(...CONCRETE_CHOICES.cement), null),
   retarder: optional(truth, true),
-  slump: optional(number({ least: 0, greatest: 300, unit: "mm" }), null),
-  vibrationDepth: optional(number({ least: 0, greatest: 10_000, unit: "mm" }), VIBRATION_DEPTH),
-  consistence: optional(oneOf("F1", "F2", "F3", "F4", "F5", "F6", "SCC"), null),
-  settingEnd: optional(number({ least: 1, greatest: 72, unit: "h" }), null),
-  formStrength: optional(oneOf("permissible", "design"), "permissible"),
-  bottomTie: optional(oneOf("whole", "half"), "whole"),
-  cylinderStrength: optional(strength, null),
-  cubeStrength: optional(strength, null),
-  cementClass: optional(oneOf("S", "N", "R"), null),
-  strikeAt: optional(number({ least: 0.5, greatest: 2000, unit: "h" }), null),
-  measuredStrength: optional(number({ least: 0, greatest: 120, unit: "MPa" }), null),
+  slump: optional(figure("slump"), null),
+  vibrationDepth: optional(figure("vibrationDepth"), VIBRATION_DEPTH),
+  consistence: optional(oneOf(...CONCRETE_CHOICES.consistence), null),
+  settingEnd: optional(figure("settingEnd"), null),
+  formStrength: optional(oneOf(...CONCRETE_CHOICES.formStrength), "permissible"),
+  bottomTie: optional(oneOf(...CONCRETE_CHOICES.bottomTie), "whole"),
+  cylinderStrength: optional(figure("cylinderStrength"), null),
+  cubeStrength: optional(figure("cubeStrength"), null),
+  cementClass: optional(oneOf(...CONCRETE_CHOICES.cementClass), null),
+  strikeAt: optional(figure("strikeAt"), null),
+  measuredStrength: optional(figure("measuredStrength"), null),
   log: optional(log, []),
   strengthTests: optional(strengthTests, []),
-  datum: optional(number({ least: -12, greatest: 5, unit: "°C" }), 0),
-  strikingLoad: optional(number({ least: 0, greatest: 20, unit: "kPa" }), STRIKING_LOAD),
-  serviceLoad: optional(number({ least: 0.5, greatest: 100, unit: "kPa" }), null),
-  propRetention: optional(number({ least: 0.5, greatest: 120, unit: "d" }), PROP_RETENTION),
-  cycle: optional(number({ least: 0.25, greatest: 120, unit: "d" }), CYCLE),
+  datum: optional(figure("datum"), 0),
+  strikingLoad: optional(figure("strikingLoad"), STRIKING_LOAD),
+  serviceLoad: optional(figure("serviceLoad"), null),
+  propRetention: optional(figure("propRetention"), PROP_RETENTION),
+  cycle: optional(figure("cycle"), CYCLE),
 };
 
 /** What each method cannot do without. */
-const NEEDS: Readonly<Record<PressureModel, readonly (keyof Concrete)[]>> = {
+export const MODEL_NEEDS: Readonly<Record<PressureModel, readonly (keyof Concrete)[]>> = {
   "liquid head": [],
   "ACI 347": ["rate", "temperature", "cement", "slump"],
   "ACI 347 inch-pound": ["rate", "temperature", "cement", "slump"],
@@ -163,7 +193,7 @@ const NEEDS: Readonly<Record<PressureModel, readonly (keyof Concrete)[]>> = {
 };
 
 const checker = andThen(object("the concrete", shape), ({ extra: _extra, ...concrete }, place) => {
-  const missing = NEEDS[concrete.pressureModel].filter((name) => concrete[name] === null);
+  const missing = MODEL_NEEDS[concrete.pressureModel].filter((name) => concrete[name] === null);
   for (const name of missing) lacking(place, name, concrete.pressureModel);
   return missing.length === 0 ? concrete : undefined;
 });

@@ -39,24 +39,42 @@ const DENSITY: Readonly<Record<SlabModel, KiloNewtonPerCubicMetre>> = { "EN 1281
 /** Common practice, no source: light panels weigh a quarter to a half of it. */
 const FORMWORK: KiloPascal = 0.5;
 
-const whole = (least: number, greatest: number) => number({ least, greatest, whole: true });
+/** The range of every figure, both ends included. */
+export const LOAD_RANGES = {
+  concreteDensity: { least: 8, greatest: 40, unit: "kN/m³" },
+  formworkLoad: { least: 0, greatest: 5, unit: "kPa" },
+  continuity: { least: 1, greatest: 1.5 },
+} as const;
+/** Whole numbers of storeys. */
+export const SHORING_RANGES = {
+  shores: { least: 1, greatest: 6, whole: true },
+  reshores: { least: 0, greatest: 6, whole: true },
+  storeys: { least: 1, greatest: 60, whole: true },
+} as const;
+/** The words of every choice. */
+export const LOAD_CHOICES = {
+  slabModel: ["EN 12812", "ACI 347"],
+  propStrength: ["design", "permissible"],
+  first: ["shores", "reshores"],
+} as const;
+
 const shoring = andThen(
   object("the shoring", {
-    shores: required(whole(1, 6)),
-    reshores: optional(whole(0, 6), 0),
-    first: optional(oneOf("shores", "reshores"), "shores"),
-    storeys: required(whole(1, 60)),
+    shores: required(number(SHORING_RANGES.shores)),
+    reshores: optional(number(SHORING_RANGES.reshores), 0),
+    first: optional(oneOf(...LOAD_CHOICES.first), "shores"),
+    storeys: required(number(SHORING_RANGES.storeys)),
   }),
   ({ extra: _extra, ...scheme }): Shoring => scheme,
 );
 
 const shape = {
-  slabModel: optional(oneOf("EN 12812", "ACI 347"), "EN 12812"),
-  concreteDensity: optional(number({ least: 8, greatest: 40, unit: "kN/m³" }), null),
-  formworkLoad: optional(number({ least: 0, greatest: 5, unit: "kPa" }), FORMWORK),
+  slabModel: optional(oneOf(...LOAD_CHOICES.slabModel), "EN 12812"),
+  concreteDensity: optional(number(LOAD_RANGES.concreteDensity), null),
+  formworkLoad: optional(number(LOAD_RANGES.formworkLoad), FORMWORK),
   motorisedCarts: optional(truth, false),
-  continuity: optional(number({ least: 1, greatest: 1.5 }), 1),
-  propStrength: optional(oneOf("design", "permissible"), "permissible"),
+  continuity: optional(number(LOAD_RANGES.continuity), 1),
+  propStrength: optional(oneOf(...LOAD_CHOICES.propStrength), "permissible"),
   shoring: optional(shoring, null),
 };
 

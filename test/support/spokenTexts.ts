@@ -27,7 +27,7 @@ export interface SheetWords {
   readonly words: Readonly<Record<Language, unknown>>;
 }
 
-const PLACES = ["sheet", "editor/sheets", "editor/set"].map((folder) =>
+const PLACES = ["sheet", "editor/sheets", "editor/set", "editor/checks"].map((folder) =>
   join(import.meta.dirname, "../../src", folder),
 );
 

@@ -95,19 +95,20 @@ function ProblemsButton() {
 
 // The views that lie over the plan.
 function ViewButtons() {
-  const { isSheetsOpen, isSetOpen } = useScreen();
+  const { over } = useScreen();
   return (
     <>
-      <ViewButton command="command.set" name="bar.set" isOpen={isSetOpen} />
-      <ViewButton command="command.sheets" name="command.sheets" isOpen={isSheetsOpen} />
+      <ViewButton command="command.set" name="bar.set" isOpen={over === "set"} />
+      <ViewButton command="command.checks" name="command.checks" isOpen={over === "checks"} />
+      <ViewButton command="command.sheets" name="command.sheets" isOpen={over === "sheets"} />
     </>
   );
 }
 
 interface ViewButtonProps {
-  readonly command: "command.set" | "command.sheets";
+  readonly command: "command.set" | "command.checks" | "command.sheets";
   /** What stands on it: short. */
-  readonly name: "bar.set" | "command.sheets";
+  readonly name: "bar.set" | "command.checks" | "command.sheets";
   readonly isOpen: boolean;
 }
 

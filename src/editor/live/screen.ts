@@ -18,10 +18,8 @@ export interface Screen {
   readonly isFinding: boolean;
   /** Whether the table of the kit lies over the plan. */
   readonly isKitOpen: boolean;
-  /** Whether the sheets lie over all but the bar. */
-  readonly isSheetsOpen: boolean;
-  /** Whether pours and set lie over all but the bar. */
-  readonly isSetOpen: boolean;
+  /** What lies over all but the bar. */
+  readonly over: "sheets" | "set" | "checks" | null;
   /** Whether the settings of the underlay are shown. */
   readonly isUnderlayOpen: boolean;
   readonly allWidths: boolean;
@@ -47,8 +45,7 @@ export function startScreen(): Screen {
     problem: null,
     isFinding: false,
     isKitOpen: false,
-    isSheetsOpen: false,
-    isSetOpen: false,
+    over: null,
     isUnderlayOpen: false,
     allWidths: false,
     showsSoffit: false,

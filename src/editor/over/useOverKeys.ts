@@ -12,6 +12,7 @@ const GOES_ON: ReadonlySet<CommandId> = new Set([
   "command.redo",
   "command.sheets",
   "command.set",
+  "command.checks",
   "command.kit",
   "command.problems",
   "command.projects",
@@ -36,7 +37,7 @@ export function useOverKeys(keys: OverKeys): void {
       const chord = chordOf(event);
       const isField =
         event.target instanceof HTMLElement &&
-        event.target.matches("input:not([type=checkbox]), select, .finder *");
+        event.target.matches("input:not([type=checkbox]), select, textarea, .finder *");
       const [, own] = now.current.find(([each]) => each === chord) ?? [];
       if (own !== undefined && !event.defaultPrevented && (!isField || IN_FIELDS.has(chord))) {
         own();

@@ -87,7 +87,7 @@ function ChangeRow({ change, standard, result, currency }: ChangeRowProps) {
   const goThere = () => {
     bench.editor.set((state) => showUnit(state, unit));
     selectItem(bench, { bucket: "walls", id: wall });
-    changeScreen(bench, { isSetOpen: false });
+    changeScreen(bench, { over: null });
   };
   const text = ({ widths }: IntervalChange["before"]) => widths.map(write).join(" + ");
   return (

@@ -32,7 +32,7 @@ export function SetView() {
   const { message } = useEditorState().session;
   const needs = useNeeds();
   const { optimiser, run } = useOptimiser();
-  const close = useCallback(() => changeScreen(bench, { isSetOpen: false }), [bench]);
+  const close = useCallback(() => changeScreen(bench, { over: null }), [bench]);
   useOverPlan(bench, close);
   useOverKeys([["Escape", close]]);
   const heading = useRef<HTMLHeadingElement>(null);

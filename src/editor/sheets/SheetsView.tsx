@@ -41,7 +41,7 @@ export function SheetsView() {
   const files = useSheetFiles(sheets, { keys, project, w });
   const stage = useRef<HTMLElement>(null);
   const zoom = useZoom(stage, sheet ?? A4);
-  const close = useCallback(() => changeScreen(bench, { isSheetsOpen: false }), [bench]);
+  const close = useCallback(() => changeScreen(bench, { over: null }), [bench]);
   useOverPlan(bench, close);
   useOverKeys([
     ["Escape", close],
