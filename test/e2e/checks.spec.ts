@@ -4,11 +4,14 @@ import { readFileSync } from "node:fs";
 import { AxeBuilder } from "@axe-core/playwright";
 import { expect, type Page, test } from "@playwright/test";
 import { assessFill } from "../../src/assess/assessFill.ts";
+import { CAUTIONS } from "../../src/check/cautions.ts";
 import { coreTools } from "../../src/cli/coreTools.ts";
 import { demoKit } from "../../src/kit/demo.ts";
 import { readConcrete } from "../../src/plan/concrete.ts";
 import { readLoads } from "../../src/plan/loads.ts";
 import { readProject } from "../../src/plan/read.ts";
+import { checkText } from "../../src/sheet/checkWords/checkText.ts";
+import { kindText } from "../../src/sheet/checkWords/kinds.ts";
 import { openPage } from "./planPage.ts";
 
 test.describe.configure({ timeout: 90_000 });
@@ -79,7 +82,7 @@ test("hundreds of ties are one line, open by keys to walls and ties, and each sa
   const core = await coreChecks();
   const ties = core.checks.filter(({ kind }) => kind === "tie-load");
   await openChecks(page);
-  await only(page, "Load of ties");
+  await only(page, kindText("tie-load", "en"));
   const lines = page.getByRole("treeitem");
   await expect(lines).toHaveCount(1);
   await expect(lines).toContainText(String(ties.length));
@@ -110,7 +113,7 @@ test("a verdict and a room narrow the list", async ({ page }) => {
   await expect(page.locator('.check-line[data-status="within"]')).toHaveCount(0);
   await page.getByRole("button", { name: /not checked$/ }).click();
   await page.getByRole("combobox", { name: "Room" }).selectOption({ label: "Bathroom" });
-  await only(page, "Load of props");
+  await only(page, kindText("prop-load", "en"));
   const core = await coreChecks();
   const own = core.checks.filter(({ kind, where }) => kind === "prop-load" && where.room === "Bathroom");
   await expect(line(page, "prop-load").first()).toContainText(own.length === 1 ? "kN" : String(own.length));
@@ -118,7 +121,7 @@ test("a verdict and a room narrow the list", async ({ page }) => {
 
 test("a tie is shown in plan and elevation, a prop in the soffit", async ({ page }) => {
   await openChecks(page);
-  await only(page, "Load of ties");
+  await only(page, kindText("tie-load", "en"));
   await line(page, "tie-load").click();
   await page.getByRole("button", { name: "Show in the plan" }).click();
   await expect(page.locator(".checks")).toBeHidden();
@@ -131,9 +134,9 @@ test("a tie is shown in plan and elevation, a prop in the soffit", async ({ page
   await expect(page.locator(".pane")).toContainText("Tie");
 
   await page.keyboard.press("Shift+C");
-  await only(page, "Load of props");
+  await only(page, kindText("prop-load", "en"));
   await line(page, "prop-load").click();
-  await expect(page.locator(".check-card h3")).toHaveText("Load of props");
+  await expect(page.locator(".check-card h3")).toHaveText(kindText("prop-load", "en"));
   await page.getByRole("button", { name: "Show in the plan" }).click();
   await expect(page.locator(".checks")).toBeHidden();
   await expect(page.getByText("Within the stated limit")).toBeVisible();
@@ -246,16 +249,22 @@ for (const theme of ["light", "dark"] as const) {
   });
 }
 
-for (const [language, heading, kind] of [
-  ["es", "Verificaciones", "Carga de corbatas"],
-  ["pt", "Verificações", "Carga de gravatas"],
+for (const [language, heading] of [
+  ["es", "Verificaciones"],
+  ["pt", "Verificações"],
 ] as const) {
   test(`speaks ${language}`, async ({ page }) => {
+    const kind = kindText("tie-load", language);
+    const caution = checkText(CAUTIONS[0] ?? "", language);
+    expect(caution).not.toBe(CAUTIONS[0]);
     await openChecks(page);
     await page.getByLabel("Language / Idioma / Língua").selectOption(language);
     await expect(page.getByRole("heading", { name: heading })).toBeVisible();
+    await expect(page.locator(".caution-texts li").first()).toHaveText(caution);
     await only(page, kind);
     await expect(line(page, "tie-load")).toContainText(kind);
+    await line(page, "tie-load").click();
+    await expect(page.locator(".check-card")).toContainText(checkText("density of the concrete", language));
   });
 }
 

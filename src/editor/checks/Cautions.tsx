@@ -31,7 +31,7 @@ export function Cautions({ list }: { list: CheckList }) {
         tabIndex={0}
         aria-label={w("cautions", { count: cautions.length })}
       >
-        <ol lang="en">
+        <ol>
           {cautions.map((caution) => (
             <li key={caution}>{told(caution)}</li>
           ))}
@@ -39,7 +39,7 @@ export function Cautions({ list }: { list: CheckList }) {
         {isLarge ? (
           <>
             <h3>{w("assumptions")}</h3>
-            <ul lang="en">
+            <ul>
               {assumptions.map((sentence) => (
                 <li key={sentence}>{told(sentence)}</li>
               ))}

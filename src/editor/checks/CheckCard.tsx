@@ -18,13 +18,13 @@ export interface CheckCardProps {
 export function CheckCard({ detail, of = 1, onShow }: CheckCardProps) {
   const { check, spot } = detail;
   const speech = useCheckWords();
-  const { w, called, told } = speech;
+  const { w, kind, told } = speech;
   const walls = check.where.face === undefined ? "" : (spot?.face?.walls.join("+") ?? "");
   const place = placeText({ ...check, walls }, speech);
   return (
     <article className="check-card" data-check={check.id}>
       <header>
-        <h3>{called("kind", check.kind)}</h3>
+        <h3>{kind(check.kind)}</h3>
         {of > 1 ? <small>{w("worst-of", { count: of })}</small> : null}
         {place === "" ? null : <p className="check-where">{place}</p>}
       </header>
@@ -33,18 +33,14 @@ export function CheckCard({ detail, of = 1, onShow }: CheckCardProps) {
         {w(`say.${check.status}`)}
       </p>
       <Figures check={check} />
-      {check.reason === undefined ? null : (
-        <p className="check-reason" lang="en">
-          {told(check.reason)}
-        </p>
-      )}
+      {check.reason === undefined ? null : <p className="check-reason">{told(check.reason)}</p>}
       {spot === null ? null : (
         <button type="button" className="act strong" onClick={() => onShow(detail)}>
           {w("show")}
         </button>
       )}
       <Inputs check={check} />
-      <dl className="check-how" lang="en">
+      <dl className="check-how">
         <dt>{w("formula")}</dt>
         {split(told(check.formula)).map((part) => (
           <dd key={part} className="check-formula">
@@ -53,7 +49,9 @@ export function CheckCard({ detail, of = 1, onShow }: CheckCardProps) {
         ))}
         <dt>{w("source")}</dt>
         {split(told(check.source)).map((part) => (
-          <dd key={part}>{part}</dd>
+          <dd key={part} lang="en">
+            {part}
+          </dd>
         ))}
       </dl>
     </article>
@@ -96,7 +94,7 @@ function Inputs({ check: { inputs } }: { check: Check }) {
           <th scope="col">{w("value")}</th>
         </tr>
       </thead>
-      <tbody lang="en">
+      <tbody>
         {inputs.map(({ sign, name, value, unit }, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: an input is told by its place
           <tr key={index}>

@@ -13,7 +13,7 @@ export interface CheckFilterProps {
 }
 
 export function CheckFilter({ list, filter, onFilter }: CheckFilterProps) {
-  const { w, called, figure } = useCheckWords();
+  const { w, kind, figure } = useCheckWords();
   const { rooms, kinds } = choicesOf(list.rows);
   const counts = countsOf(filtered(list.rows, { ...filter, status: null }));
   const toggle = (status: CheckStatus) =>
@@ -39,8 +39,8 @@ export function CheckFilter({ list, filter, onFilter }: CheckFilterProps) {
           label={w("kind")}
           all={w("all-kinds")}
           value={filter.kind}
-          options={kinds.map((kind) => [kind, called("kind", kind)])}
-          onChoose={(kind) => onFilter({ ...filter, kind })}
+          options={kinds.map((each) => [each, kind(each)])}
+          onChoose={(each) => onFilter({ ...filter, kind: each })}
         />
       </div>
       <div className="check-totals">

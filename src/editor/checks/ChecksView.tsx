@@ -73,9 +73,8 @@ export function ChecksView() {
 }
 
 function Going({ checks: { isMaking, isStale } }: { checks: Checks }) {
-  const { w, language } = useCheckWords();
-  const rest = language === "en" ? "" : w("english");
-  return <p role="status">{isMaking ? w(isStale ? "renewing" : "making") : rest}</p>;
+  const { w } = useCheckWords();
+  return <p role="status">{isMaking ? w(isStale ? "renewing" : "making") : ""}</p>;
 }
 
 function Tabs({ tab, onTab }: { tab: Tab; onTab: (tab: Tab) => void }) {

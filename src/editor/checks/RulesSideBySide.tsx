@@ -27,7 +27,7 @@ export function RulesSideBySide({ rows, unit }: { rows: readonly StrikingRow[]; 
               ))}
             </tr>
           </thead>
-          <tbody lang="en">
+          <tbody>
             {lines.map(({ part, rule, cells }, index) => {
               const isFirst = lines[index - 1]?.part !== part;
               return (
@@ -53,7 +53,7 @@ export function RulesSideBySide({ rows, unit }: { rows: readonly StrikingRow[]; 
       </div>
       <details>
         <summary>{w("rule-notes")}</summary>
-        <dl lang="en">
+        <dl>
           {lines.map(({ part, rule, notes, source }) => (
             <div key={`${part} ${rule}`}>
               <dt>
@@ -62,7 +62,7 @@ export function RulesSideBySide({ rows, unit }: { rows: readonly StrikingRow[]; 
               {notes.map((note) => (
                 <dd key={note}>{told(note)}</dd>
               ))}
-              <dd>{told(source)}</dd>
+              <dd lang="en">{told(source)}</dd>
             </div>
           ))}
         </dl>

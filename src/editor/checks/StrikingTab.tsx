@@ -102,7 +102,7 @@ function Prediction({ prediction }: { prediction: StrikingPrediction }) {
           </dd>
         </div>
       </dl>
-      {note === "" ? null : <p lang="en">{told(note)}</p>}
+      {note === "" ? null : <p>{told(note)}</p>}
     </section>
   );
 }

@@ -14,7 +14,7 @@ export function lineText(
   speech: CheckSpeech,
   units: readonly CheckedUnit[],
 ): LineText {
-  const { w, called } = speech;
+  const { w, kind } = speech;
   const [first] = rows;
   const isMany = units.length > 1;
   switch (about.kind) {
@@ -24,7 +24,7 @@ export function lineText(
       const name = about.group.unit === "" ? w("all-pours") : about.group.unit;
       const label = isMany ? (unit?.label ?? name) : "";
       return {
-        title: called("kind", about.group.kind),
+        title: kind(about.group.kind),
         place: [label, place].filter((part) => part !== "").join(", "),
       };
     }

@@ -2,6 +2,8 @@
 
 import { useMemo } from "react";
 import type { Language } from "../../plan/project.ts";
+import { checkText } from "../../sheet/checkWords/checkText.ts";
+import { kindText } from "../../sheet/checkWords/kinds.ts";
 import { useSpeech } from "../live/useWorkbench.tsx";
 import { sayPhrase, type WordValues } from "../words/say.ts";
 import { figureText } from "./figureText.ts";
@@ -16,8 +18,10 @@ export interface CheckSpeech {
   readonly figure: (value: number) => string;
   /** To three digits: in pictures, and what is no more exact than that. */
   readonly rough: (value: number) => string;
-  /** What a word of the checks is called: a kind, a choice. Itself where the view has no word for it. */
-  readonly called: (sort: "kind" | "choice" | "field", word: string) => string;
+  /** What a kind of check is called, as on the sheets. */
+  readonly kind: (kind: string) => string;
+  /** What a word of the forms is called. Itself where the view has no word for it. */
+  readonly called: (sort: "choice" | "field", word: string) => string;
   /** A text of the checks themselves: the name of an input, a reason, a caution. */
   readonly told: (text: string) => string;
   /** What a choice of a field is called: in this field, else anywhere. */
@@ -41,8 +45,8 @@ export function useCheckWords(): CheckSpeech {
       const key = `choice.${field}.${word}`;
       return isChecksWord(key) ? w(key) : called("choice", word);
     };
-    // Their texts are English until there is a dictionary of them.
-    const told: CheckSpeech["told"] = (text) => text;
-    return { language, w, figure, rough, called, chosen, told };
+    const told: CheckSpeech["told"] = (text) => checkText(text, language);
+    const kind: CheckSpeech["kind"] = (word) => kindText(word, language);
+    return { language, w, figure, rough, kind, called, chosen, told };
   }, [speech]);
 }

@@ -1,4 +1,4 @@
-// The English words of the view of checks. The texts of the checks themselves are not among them.
+// The English words of the view of checks. Kinds and texts of the checks themselves are those of the sheets.
 
 import type { Phrase } from "../words/en.ts";
 
@@ -13,7 +13,6 @@ export const ENGLISH = {
   "none-listed": "No check is of that sort.",
   cautions: { one: "With every result", other: "With every result: {count} cautions" },
   assumptions: "What the checks take for granted",
-  english: "The texts of the checks are in English.",
 
   tabs: "Parts of the checks",
   "tab.results": "Results",
@@ -62,36 +61,6 @@ export const ENGLISH = {
   show: "Show in the plan",
   "worst-of": { one: "One check of this sort", other: "The worst of {count}" },
   "choose-one": "Choose a check at the left: its inputs, formula and source stand here.",
-
-  "kind.panel-pressure": "Pressure on panels",
-  "kind.placing-rate": "Rate of placing",
-  "kind.tie-rows": "Rows of ties",
-  "kind.tie-load": "Load of ties",
-  "kind.tie-left-out": "One tie left out",
-  "kind.jamb-thrust": "Thrust on jambs",
-  "kind.sill-uplift": "Uplift of sills",
-  "kind.box-uplift": "Uplift of boxes",
-  "kind.base-uplift": "Uplift at the foot",
-  "kind.tie-spacing": "Distance of ties",
-  "kind.wall-bracket-spacing": "Distance of wall brackets",
-  "kind.brace-spacing": "Distance of braces",
-  "kind.facade-aligner-spacing": "Distance of facade aligners",
-  "kind.ledger-cover": "Ledgers over brackets",
-  "kind.prop-load": "Load of props",
-  "kind.lift": "Lifting by hand",
-  "kind.striking-strength": "Strength at striking",
-  "kind.shoring-slab": "Slabs under storeys above",
-  "kind.shoring-prop": "Props under storeys above",
-  "kind.faces-tiled": "Faces covered",
-  "kind.nothing-open": "Nothing left open",
-  "kind.ties-in-joints": "Ties in joints",
-  "kind.lowest-ties": "Lowest ties there",
-  "kind.ties-clear": "Ties clear of services",
-  "kind.ties-single": "No tie twice",
-  "kind.opening-kits": "Pieces of openings",
-  "kind.closures-explained": "Closures explained",
-  "kind.first-out": "First piece out",
-  "kind.bill-counts": "Counts of the bill",
 
   concrete: "Concrete of the walls",
   "strength-form": "Strength and striking",
