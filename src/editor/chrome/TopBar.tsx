@@ -118,7 +118,7 @@ function ViewButton({ command, name, isOpen }: ViewButtonProps) {
   return (
     <button
       type="button"
-      className="sheets-button"
+      className="view-button"
       aria-expanded={isOpen}
       title={commandTip(command, t)}
       onClick={() => run(bench, command)}
