@@ -3,7 +3,16 @@
 import type { JsonObject } from "../../json/value.ts";
 import { isObject } from "../../json/value.ts";
 import { LOAD_CHOICES } from "../../plan/loads.ts";
-import { LOAD_FIELDS, loadFallback, loadTakes, SHORING_FIELDS, shoringTakes } from "./fields.ts";
+import {
+  concreteFallback,
+  concreteTakes,
+  LOAD_FIELDS,
+  loadFallback,
+  loadTakes,
+  SHORING_FIELDS,
+  shoringTakes,
+  TURN_FIELDS,
+} from "./fields.ts";
 import { OneCheck } from "./OneCheck.tsx";
 import type { TabProps } from "./PressureTab.tsx";
 import { ShoringSteps } from "./ShoringSteps.tsx";
@@ -19,6 +28,7 @@ export function ShoringTab({ checks, list, unit, onUnit, onShow }: TabProps) {
     <div className="check-domain">
       <div className="check-side">
         <LoadForms />
+        <TurnForm />
       </div>
       <div className="check-main">
         {list === null ? null : (
@@ -62,6 +72,25 @@ function LoadForms() {
       />
       <ShoringForm form={form} />
     </>
+  );
+}
+
+function TurnForm() {
+  const { w } = useCheckWords();
+  const form = useStated("concrete");
+  const fields = TURN_FIELDS.map((name) => ({
+    name,
+    takes: concreteTakes(name),
+    fallback: concreteFallback(name),
+    value: form.values[name],
+  }));
+  return (
+    <StatedFieldset
+      title={w("turn-form")}
+      form={form}
+      fields={fields}
+      onChange={(name, value) => form.change({ [name]: value })}
+    />
   );
 }
 

@@ -107,6 +107,9 @@ export const STRENGTH_FIELDS: readonly ConcreteField[] = [
   "datum",
 ];
 
+/** How many sets of props turn over. */
+export const TURN_FIELDS: readonly ConcreteField[] = ["propRetention", "cycle"];
+
 export const LOAD_FIELDS: readonly LoadField[] = [
   "slabModel",
   "concreteDensity",

@@ -183,7 +183,7 @@ export const setPortuguese: SetWords = {
   "stock-broken": "Nada foi tomado do arquivo. Corrija estas linhas:",
   "stock-more": { one: "E mais {count} linha.", other: "E mais {count} linhas." },
   "stock.table": "Linha {number}: não é possível ler a tabela.",
-  "stock.columns": "Linha {number}: uma coluna deve nomear as peças e outra contá-las.",
+  "stock.columns": "Linha {number}: um campo deve nomear as peças e outro contá-las.",
   "stock.unknown-code": "Linha {number}: o kit não tem essa peça; a linha é omitida.",
   "stock.no-code": "Linha {number}: um número sem código; a linha é omitida.",
   "stock.twice": "Linha {number}: este código aparece duas vezes; junte as linhas.",

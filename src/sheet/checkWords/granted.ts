@@ -21,7 +21,7 @@ export const GRANTED_SENTENCES: readonly Sentence[] = [
   {
     en: "A tie holds the form half the way to the next tie, jamb or end of the face on either side; jambs, stop-ends and corners are taken to hold their half, pinned as the lists say.",
     es: "Una corbata sujeta el encofrado hasta la mitad del camino a la siguiente corbata, jamba o fin de la cara a cada lado; se supone que jambas, tapas y esquineros sujetan su mitad, con los pasadores de las listas.",
-    pt: "Uma gravata segura a fôrma até a metade do caminho à próxima gravata, ombreira ou fim da face de cada lado; supõe-se que ombreiras, tampas e cantos seguram a sua metade, com os pinos das listas.",
+    pt: "Uma gravata retém a fôrma até a metade do caminho à próxima gravata, ombreira ou fim da face de cada lado; supõe-se que ombreiras, tampas e cantos retêm a sua metade, com os pinos das listas.",
   },
   {
     en: "As a beam, the panels of a line are taken as stiff and free at floor and top; real panels lie between that and the plain strips.",
@@ -36,7 +36,7 @@ export const GRANTED_SENTENCES: readonly Sentence[] = [
   {
     en: "Figures for jambs, sills, boxes and feet of panels are forces without a load factor, to be held by what the engineer says; no limit is known for them here.",
     es: "Las cifras de jambas, antepechos, cajas y pies de paneles son fuerzas sin factor de carga, que se sujetan con lo que diga el ingeniero; aquí no se conoce límite para ellas.",
-    pt: "Os valores de ombreiras, peitoris, caixas e pés de painéis são forças sem coeficiente de majoração, seguradas com o que o engenheiro disser; aqui não se conhece limite para elas.",
+    pt: "Os valores de ombreiras, peitoris, caixas e pés de painéis são forças sem coeficiente de majoração, a conter com o que o engenheiro disser; aqui não se conhece limite para elas.",
   },
   {
     en: "Under the feet of the panels the full pressure is taken to stand over the depth of the frame, as where the seal has failed.",
@@ -46,7 +46,7 @@ export const GRANTED_SENTENCES: readonly Sentence[] = [
   {
     en: "Along a row the form is held by ties, jambs, ends of the face and legs of inside corners; the width of a closure counts as part of its joint.",
     es: "A lo largo de una fila el encofrado lo sujetan corbatas, jambas, fines de la cara y alas de esquineros interiores; el ancho de un cierre cuenta como parte de su junta.",
-    pt: "Ao longo de uma linha a fôrma é segurada por gravatas, ombreiras, fins da face e abas de cantos internos; a largura de um fechamento conta como parte da sua junta.",
+    pt: "Ao longo de uma linha a fôrma é retida por gravatas, ombreiras, fins da face e abas de cantos internos; a largura de um fechamento conta como parte da sua junta.",
   },
   {
     en: "Where part of a wall's face is set second, its fittings stand on the other face; distances are then measured between fittings only, and elsewhere twice the distance to the end counts, too.",

@@ -112,5 +112,5 @@ export const RANGE_SENTENCES: readonly Sentence[] = [
   { en: "vertical load", es: "carga vertical", pt: "carga vertical" },
   { en: "volume of a batch", es: "volumen de una mezcla", pt: "volume de uma mistura" },
   { en: "volume placed in an hour", es: "volumen vaciado en una hora", pt: "volume concretado em uma hora" },
-  { en: "width held by the tie", es: "ancho que sujeta la corbata", pt: "largura que a gravata segura" },
+  { en: "width held by the tie", es: "ancho que sujeta la corbata", pt: "largura que a gravata retém" },
 ];

@@ -36,7 +36,7 @@ export const REASON_SENTENCES: readonly Sentence[] = [
   {
     en: "the line has no other tie: without it nothing holds the form there",
     es: "la línea no tiene otra corbata: sin ella nada sujeta allí el encofrado",
-    pt: "a linha não tem outra gravata: sem ela nada segura ali a fôrma",
+    pt: "a linha não tem outra gravata: sem ela nada retém ali a fôrma",
   },
   {
     en: "none: the load is over the limit with a tie in every hole",

@@ -14,6 +14,7 @@ import {
   STRENGTH_FIELDS,
   shoringTakes,
   type Takes,
+  TURN_FIELDS,
 } from "../../../src/editor/checks/fields.ts";
 import { type StatedName, type Tried, tried } from "../../../src/editor/checks/stated.ts";
 import type { Json, JsonObject } from "../../../src/json/value.ts";
@@ -21,7 +22,7 @@ import { CONCRETE_CHOICES, MODEL_NEEDS, readConcrete } from "../../../src/plan/c
 import { readLoads } from "../../../src/plan/loads.ts";
 
 const concreteFields: readonly ConcreteField[] = [
-  ...new Set([...CONCRETE_CHOICES.pressureModel.flatMap(pressureFields), ...STRENGTH_FIELDS]),
+  ...new Set([...CONCRETE_CHOICES.pressureModel.flatMap(pressureFields), ...STRENGTH_FIELDS, ...TURN_FIELDS]),
 ];
 
 const SHORING = { shores: 2, reshores: 1, storeys: 5 };
