@@ -36,12 +36,12 @@ function predictionRows(
   const told = (value: number | null, unit: string) =>
     value === null ? "–" : `${worked(value, language)} ${unit}`;
   const from = isLogged ? "by the log" : "after the log, as cold as it ever was";
+  const expected = hour === null ? words.strongAfter : `${words.strongAfter}, ${checkText(from, language)}`;
   return [
     pairStrip(words.strengthNeeded, told(needed, "MPa"), width),
     pairStrip(words.strengthThen, told(strength, "MPa"), width),
-    pairStrip(words.strongAfter, told(hour, "h"), width),
+    pairStrip(expected, told(hour, "h"), width),
     ...(margin === null ? [] : [pairStrip(words.fromThen, told(margin, "h"), width)]),
-    ...(hour === null ? [] : [wordsStrip(asSentence(`${checkText(from, language)}.`), width)]),
     ...(note === "" ? [] : [wordsStrip(asSentence(checkText(note, language)), width)]),
   ];
 }

@@ -25,31 +25,27 @@ export function toleranceSections(calculation: Calculation, width: number): read
     { x: width, anchor: "end" },
   ];
   const notes = [...new Set(own.map(({ note }) => note).filter((note) => note !== ""))];
-  const rows = own.map((row, k): Strip => {
-    const isFirst = row.what !== own[k - 1]?.what;
-    const number = row.note === "" ? "" : ` (${notes.indexOf(row.note) + 1})`;
-    const isLast = row.what !== own[k + 1]?.what;
-    const block = textBlock(isFirst ? checkText(row.what, language) : " ", SMALL, {
-      x: 0,
-      top: 0.7,
-      width: room,
+  const kinds = [...new Set(own.map(({ what }) => what))];
+  const groups = kinds.map((what): Strip => {
+    const rows = own.filter((row) => row.what === what);
+    const block = textBlock(checkText(what, language), SMALL, { x: 0, top: 0.7, width: room });
+    const height = Math.max(rows.length * ROW, block.height + 0.4);
+    const cells = rows.flatMap((row, k) => {
+      const y = k * ROW + 3.2;
+      const number = row.note === "" ? "" : ` (${notes.indexOf(row.note) + 1})`;
+      return [
+        ...textLine(checkText(row.rule, language), SMALL, { x: room + GAP, y, room: RULE }),
+        ...textLine(`${deviation(row, calculation)}${number}`, SMALL_STRONG, { x: width, y, anchor: "end" }),
+      ];
     });
-    const height = Math.max(ROW, block.height + 0.4);
-    const figure = `${deviation(row, calculation)}${number}`;
-    const marks = [
-      ...(isFirst ? block.marks : []),
-      ...textLine(checkText(row.rule, language), SMALL, { x: room + GAP, y: 3.2, room: RULE }),
-      ...textLine(figure, SMALL_STRONG, { x: width, y: 3.2, anchor: "end" }),
-      ...(isLast ? [levelRule(0, height - 0.2, width, 0.13)] : []),
-    ];
-    return fixedStrip(marks, height);
+    return fixedStrip([...block.marks, ...cells, levelRule(0, height - 0.2, width, 0.13)], height);
   });
   return [
     section(
       words.tolerances,
       [
+        ...groups,
         wordsStrip(words.tolerancesText, width),
-        ...rows,
         ...notes.map((note, k) => wordsStrip(`(${k + 1}) ${checkText(note, language)}`, width)),
         signedStrip(`${words.source}: ${sourcesOf(own, calculation)}`, width, "soft"),
       ],

@@ -149,7 +149,7 @@ export const CALC_WORDS_EN: CalcWords = {
   prediction: "When the slab is strong enough",
   strengthNeeded: "Strength needed for striking",
   strengthThen: "Strength at striking: measured, or estimated less its margin",
-  strongAfter: "Expected strong enough after",
+  strongAfter: "Expected strong enough",
   fromThen: "From then to the hour of striking",
   atReadings: "Strength at each reading of the log",
   atReadingsText:

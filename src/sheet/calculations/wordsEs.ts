@@ -150,7 +150,7 @@ export const CALC_WORDS_ES: CalcWords = {
   prediction: "Cuándo la losa tiene resistencia suficiente",
   strengthNeeded: "Resistencia necesaria para desencofrar",
   strengthThen: "Resistencia al desencofrar: medida, o estimada menos su margen",
-  strongAfter: "Se espera suficiente a las",
+  strongAfter: "Resistencia suficiente esperada",
   fromThen: "Desde entonces a la hora de desencofrar",
   atReadings: "Resistencia en cada lectura del registro",
   atReadingsText:

@@ -150,7 +150,7 @@ export const CALC_WORDS_PT: CalcWords = {
   prediction: "Quando a laje tem resistência suficiente",
   strengthNeeded: "Resistência necessária para desformar",
   strengthThen: "Resistência ao desformar: medida, ou estimada menos a sua margem",
-  strongAfter: "Espera-se suficiente às",
+  strongAfter: "Resistência suficiente esperada",
   fromThen: "Desde então à hora de desformar",
   atReadings: "Resistência em cada leitura do registro",
   atReadingsText:

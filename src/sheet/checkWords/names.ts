@@ -315,8 +315,8 @@ export const NAME_SENTENCES: readonly Sentence[] = [
   },
   {
     en: "expected strong enough after, {what}",
-    es: "se espera resistencia suficiente a las, {what}",
-    pt: "espera-se resistência suficiente às, {what}",
+    es: "resistencia suficiente esperada, {what}",
+    pt: "resistência suficiente esperada, {what}",
   },
   { en: "by the log", es: "según el registro", pt: "segundo o registro" },
   {
@@ -358,8 +358,8 @@ export const NAME_SENTENCES: readonly Sentence[] = [
   { en: "DIN 18202, line 5", es: "DIN 18202, línea 5", pt: "DIN 18202, linha 5" },
   {
     en: "DIN 18202, line 6, finished",
-    es: "DIN 18202, línea 6, con acabado",
-    pt: "DIN 18202, linha 6, com acabamento",
+    es: "DIN 18202, línea 6, acabada",
+    pt: "DIN 18202, linha 6, acabada",
   },
   {
     en: "height of full head that the panels bear",

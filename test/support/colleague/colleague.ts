@@ -14,7 +14,15 @@ import {
   type Told,
   wordsOf,
 } from "./book.ts";
-import { checkLifts, checkMaturity, checkShoring, checkStriking } from "./laterAge.ts";
+import {
+  checkLifts,
+  checkMaturity,
+  checkPrediction,
+  checkReadings,
+  checkShoring,
+  checkStriking,
+  checkTolerances,
+} from "./laterAge.ts";
 import { beamOver, cutIntegral, type Line, type Pressure, stripLoads, type Width } from "./statics.ts";
 
 export interface Pressed {
@@ -52,6 +60,9 @@ export function goThrough(lines: readonly ReadLine[], told: Told, book: Book): v
   checkGlance(at("At a glance"), book);
   checkLifts(at("Every piece to lift"), told, book);
   checkMaturity(at("Maturity from the log of temperatures"), told, book);
+  checkPrediction(at("When the slab is strong enough"), told, book);
+  checkReadings(at("Strength at each reading of the log"), told, book);
+  checkTolerances(at("How far the concrete may be off"), told, book);
   checkStriking(at("When forms may come down: rules side by side"), told, book);
   checkShoring(at("Shoring step by step"), book);
 }
