@@ -18,12 +18,12 @@ export const FAULT_SENTENCES: readonly Sentence[] = [
   { en: "the fill has no braces", es: "el plano no tiene tornapuntas", pt: "o plano não tem aprumadores" },
   {
     en: "the kit does not say how far apart braces stand (rule braceSpacing)",
-    es: "el kit no dice a qué distancia van los tornapuntas (regla braceSpacing)",
+    es: "el kit no dice a qué distancia van las tornapuntas (regla braceSpacing)",
     pt: "o kit não diz a que distância ficam os aprumadores (regra braceSpacing)",
   },
   {
     en: "the kit states no load for braces; wind on walls that stand open is not in it",
-    es: "el kit no declara carga para los tornapuntas; no incluye el viento sobre muros abiertos",
+    es: "el kit no declara carga para las tornapuntas; no incluye el viento sobre muros abiertos",
     pt: "o kit não declara carga para os aprumadores; não inclui o vento sobre paredes abertas",
   },
   {

@@ -182,7 +182,7 @@ export const FORMULA_SENTENCES: readonly Sentence[] = [
   },
   {
     en: "brackets, ledgers and a brace on each face that is set first, in the second and the highest row of ties",
-    es: "ménsulas, alineadores y un tornapunta en cada cara que se arma primero, en la segunda fila de corbatas y en la más alta",
+    es: "ménsulas, alineadores y una tornapunta en cada cara que se arma primero, en la segunda fila de corbatas y en la más alta",
     pt: "suportes, alinhadores e um aprumador em cada face que é montada primeiro, na segunda linha de gravatas e na mais alta",
   },
   { en: "aligners on each facade", es: "alineadores en cada fachada", pt: "alinhadores em cada fachada" },

@@ -94,7 +94,7 @@ export const KIND_WORDS: Readonly<Record<string, InLanguages>> = {
     es: "Carga horizontal de la losa",
     pt: "Carga horizontal da laje",
   },
-  "brace-load": { en: "Load of braces", es: "Carga de los tornapuntas", pt: "Carga dos aprumadores" },
+  "brace-load": { en: "Load of braces", es: "Carga de las tornapuntas", pt: "Carga dos aprumadores" },
   "joint-levels": { en: "Level joints alike", es: "Juntas a nivel iguales", pt: "Juntas de nível iguais" },
   "joints-opposite": {
     en: "Joints face joints",

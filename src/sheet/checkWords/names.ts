@@ -305,8 +305,8 @@ export const NAME_SENTENCES: readonly Sentence[] = [
   { en: "longest span", es: "mayor luz", pt: "maior vão livre" },
   {
     en: "pours for which props stay after their own (kit)",
-    es: "vaciados que quedan los puntales después del suyo (kit)",
-    pt: "concretagens que ficam as escoras depois da sua (kit)",
+    es: "vaciados durante los que quedan los puntales, tras el suyo (kit)",
+    pt: "concretagens durante as quais ficam as escoras, depois da sua (kit)",
   },
   {
     en: "estimate over the strength at 28 days",
