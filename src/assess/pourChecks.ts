@@ -89,7 +89,7 @@ function setCheck(poured: Poured): Check {
     );
     return faultless(
       start,
-      short.map(({ code, owned, toBuy }) => `${code}: ${owned + toBuy} of ${need.get(code) ?? 0}`),
+      short.map(({ code, owned, toBuy }) => `${code}: ${owned + toBuy} of ${need.get(code) ?? 0} needed`),
     );
   }
   if (project.buy) return notApplicable(start, "what is not owned is bought: no stock is a limit");
@@ -100,7 +100,7 @@ function setCheck(poured: Poured): Check {
   });
   return faultless(
     start,
-    short.map(([code, needed]) => `${code}: ${project.stock[code] ?? 0} of ${needed}`),
+    short.map(([code, needed]) => `${code}: ${project.stock[code] ?? 0} of ${needed} needed`),
   );
 }
 
@@ -199,7 +199,7 @@ function alignmentCheck({ fill, entries }: Poured): Check {
       return upper.soffits
         .flatMap(({ props }) => props)
         .filter(({ at }) => !under.some((each) => apart(at, each) <= BESIDE))
-        .map(({ piece }) => `${piece} of ${name}`);
+        .map(({ piece }) => `prop ${piece} of ${name}`);
     }),
   );
 }

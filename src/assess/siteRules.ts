@@ -39,7 +39,12 @@ export const SITE_RULES: readonly WholeRule[] = [
     kind: "joint-drift",
     rule: `the two faces of a wall have as many joints: ${GROWTH} mm for each more is no more than the kit's rule tieTolerance`,
     find: drift,
-    inputs: ({ kit }) => kitFigure("tieTolerance", ruleValue(kit, "tieTolerance"), "mm"),
+    inputs: ({ kit }) =>
+      kitFigure(
+        "greatest offset of a tie from its joint (tieTolerance)",
+        ruleValue(kit, "tieTolerance"),
+        "mm",
+      ),
   },
   {
     kind: "pins-off-services",
@@ -69,7 +74,7 @@ function nearWidths({ fill }: CheckedEntry): Finding {
   const sorted = [...widths].sort((a, b) => a - b);
   const near = sorted.slice(1).flatMap((width, k) => {
     const before = sorted[k]!;
-    return width - before < LEAST_DIFFERENCE ? [`${before} and ${width} mm`] : [];
+    return width - before < LEAST_DIFFERENCE ? [`${before}/${width} mm`] : [];
   });
   if (near.length === 0) return [];
   return unknownHere(`${near.join(", ")}: mark them so that nobody takes one for the other`, near.length);

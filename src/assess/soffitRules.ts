@@ -81,7 +81,7 @@ function unheldPanels({ fill }: CheckedEntry): Finding {
   };
   return panels
     .filter(({ soffit, panel }) => heldEdges(panel, holding(soffit)) < 2)
-    .map(({ soffit, panel }) => `${panel.piece} under ${soffit.room}`);
+    .map(({ soffit, panel }) => `slab panel ${panel.piece} under ${soffit.room}`);
 }
 
 // A closure between panel and strip is pinned through with both: it counts with what it lies along.

@@ -338,7 +338,7 @@ describe("what a plan or a kit does not say", () => {
     expect(of(entry, "near-widths")).toMatchObject({
       status: "not-checked",
       value: 1,
-      reason: `${widest - 20} and ${widest} mm: mark them so that nobody takes one for the other`,
+      reason: `${widest - 20}/${widest} mm: mark them so that nobody takes one for the other`,
     });
   });
 

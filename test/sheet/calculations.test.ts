@@ -6,7 +6,7 @@ import type { Check } from "../../src/assess/checkDocument.ts";
 import { demoKit } from "../../src/kit/demo.ts";
 import type { Sheet } from "../../src/sheet/mark.ts";
 import { sheetToSvg } from "../../src/sheet/svg.ts";
-import { calculated, LOADS, toldProject } from "../support/calculated.ts";
+import { CONCRETE, calculated, LOADS, toldProject } from "../support/calculated.ts";
 import { besideMarkup, outsidePaper, overlappingTexts } from "../support/sheetClaims.ts";
 import { HOSTILE_NAMES } from "../support/sheetFills.ts";
 
@@ -67,6 +67,20 @@ describe.each(CASES)("calculation sheets in $language on $paper", ({ language, p
         },
       }),
     },
+    {
+      why: "tests of the mix, struck before the first of them",
+      project: toldProject("one-room", {
+        language,
+        concrete: {
+          ...CONCRETE,
+          log: CONCRETE.log.map((reading) => [...reading]),
+          strengthTests: [
+            [2000, 14],
+            [4000, 24],
+          ],
+        },
+      }),
+    },
   ])("keep to the paper: $why", (given) => {
     hold(calculated({ ...given, fields: { paper } }).sheets);
   });
@@ -108,6 +122,41 @@ describe("the calculation sheets of a whole flat", () => {
   it("are made once for both hands, with the pours of both", () => {
     expect(texts.some((text) => text.includes("(mirrored)"))).toBe(true);
     expect(new Set(sheets.map(({ name }) => name)).size).toBe(sheets.length);
+  });
+});
+
+describe("the calculation sheets of two units", () => {
+  const one = toldProject("one-room");
+  const [unit] = one.units;
+  const other = { ...unit!, id: "Z", name: "Second" };
+  const { sheets, checks } = calculated({ project: { ...one, units: [unit!, other] } });
+  const document = checks.status === "checked" ? checks.document : null;
+  const firstPages = sheets.filter((sheet) => textsOf(sheet).includes("At a glance"));
+
+  it("count every check once, those of all pours together with the first unit", () => {
+    expect(firstPages).toHaveLength(2);
+    for (const [label, total] of [
+      ["within the stated limit", document!.totals.within],
+      ["over the stated limit", document!.totals.over],
+      ["not checked", document!.totals.notChecked],
+      ["nothing to check", document!.totals.notApplicable],
+    ] as const) {
+      // The figure stands before its label.
+      const counts = firstPages.map((sheet) => {
+        const texts = textsOf(sheet);
+        return Number(texts[texts.indexOf(label) - 1]);
+      });
+      expect([label, counts[0]! + counts[1]!]).toEqual([label, total]);
+    }
+  });
+
+  it("say once what only all pours together tell", () => {
+    const said = sheets.flatMap((sheet, page) =>
+      textsOf(sheet).flatMap((text) => (text.startsWith("All pours together") ? [page] : [])),
+    );
+    expect(said).toHaveLength(document!.checks.filter(({ where }) => where.unit === "").length);
+    const second = sheets.indexOf(firstPages[1]!);
+    expect(said.every((page) => page < second)).toBe(true);
   });
 });
 

@@ -1,4 +1,4 @@
-// What a line of arithmetic comes to: figures, + − × /, powers, roots, brackets, bars, min, max, exp, and the clauses
+// What a line of arithmetic comes to: figures, per cent, + − × /, powers, roots, brackets, bars, min, max, exp, and the clauses
 // "at least" and "at most" behind it. Shares nothing with the program.
 
 /** @throws {Error} if the text is no arithmetic */
@@ -25,6 +25,7 @@ function plain(text: string): number {
   const tokens = text
     .replace(/ (?:kPa|kN|MPa|psf|m|h|kg|d)$/, "")
     .replaceAll(/(\d) (?=\d{3}(?!\d))/g, "$1")
+    .replaceAll(/(\d+(?:\.\d+)?) %/g, "($1/100)")
     .match(/\d+(?:\.\d+)?|[a-z]+|[-+−×·/()√²^|;]/g);
   if (tokens === null) throw new Error(`no arithmetic: ${text}`);
   let at = 0;

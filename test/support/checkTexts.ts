@@ -22,6 +22,8 @@ export function spokenBy(document: CheckDocument): ReadonlySet<string> {
       if ((part.match(/(?<![\p{L}_])\p{Ll}{4,}/gu) ?? []).length > 1) add(part);
   }
   for (const { rule, part, note } of document.striking) for (const text of [rule, part, note]) add(text);
+  for (const { what, rule, note } of document.tolerances) for (const text of [what, rule, note]) add(text);
+  for (const { note } of document.predictions) add(note);
   for (const { step } of document.shoring) add(step);
   for (const text of [...document.assumptions, ...document.cautions]) add(text);
   return texts;

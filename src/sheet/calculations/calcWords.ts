@@ -33,6 +33,8 @@ export interface CalcWords {
   readonly limit: string;
   readonly number: string;
   readonly wholeUnit: string;
+  /** Of a check that only all pours together tell. */
+  readonly allPours: string;
   readonly outside: string;
   readonly opening: (id: string) => string;
   readonly prop: (number: number) => string;
@@ -100,8 +102,23 @@ export interface CalcWords {
   readonly span: string;
   readonly rulesSideBySide: string;
   readonly member: string;
+  readonly prediction: string;
+  readonly strengthNeeded: string;
+  readonly strengthThen: string;
+  readonly strongAfter: string;
+  readonly fromThen: string;
+  readonly atReadings: string;
+  readonly atReadingsText: string;
+  /** Head of a column of hours. */
+  readonly hour: string;
   readonly maturity: string;
   readonly maturityText: (datum: string, intervals: number) => string;
+
+  readonly tolerances: string;
+  readonly tolerancesText: string;
+  readonly toleranceOf: string;
+  readonly rule: string;
+  readonly deviation: string;
 
   readonly shoring: string;
   readonly shoringPicture: string;

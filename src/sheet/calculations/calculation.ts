@@ -45,16 +45,26 @@ export function worstOf(checks: readonly Check[]): Check | null {
   }, null);
 }
 
+/** Units of which there are whole ones only, or which were stated as such. */
+const COUNTED: readonly string[] = ["mm", "d", "faults", "stretches", "pairs"];
+
 /** "62.50 kPa"; a count of faults or a whole length as it is. */
 export function valueText(value: number | null, unit: string, calculation: Calculation): string {
   const { language } = calculation;
   if (value === null) return "–";
-  const isWhole = Number.isInteger(value) && (unit === "mm" || unit === "faults" || unit === "stretches");
+  const isWhole = Number.isInteger(value) && COUNTED.includes(unit);
   return `${isWhole ? stated(value, language) : worked(value, language)} ${checkText(unit, language)}`.trim();
+}
+
+/** Those of an entry; with the first entry also those of all pours together, which stand once. */
+export function checksOf({ checks }: CheckDocument, name: string): readonly Check[] {
+  const first = checks.find(({ where }) => where.unit !== "")?.where.unit;
+  return checks.filter(({ where }) => where.unit === name || (where.unit === "" && name === first));
 }
 
 /** Where a check is: room, piece or opening, the place on the plan and the height, mm. */
 export function placeText({ where }: Check, { props, language, words }: Calculation): string {
+  if (where.unit === "") return words.allPours;
   const prop = props[where.piece];
   const at = (where.at ?? []).map((each) => stated(Math.round(each), language)).join("; ");
   const parts = [

@@ -90,7 +90,7 @@ export function stepOf(part: string, check: Check, language: Language): Step {
   };
 }
 
-// The list has what an equation gives; "N ≤ R_perm = …" gives the limit, and the first equation of all the value.
+// The list has what an equation gives; "N ≤ R_perm = …" gives the limit, and the first or the last equation of all the value.
 function resultOf(
   left: string,
   check: Check,
@@ -101,7 +101,8 @@ function resultOf(
   const { value, limit, unit } = check;
   if (/ [≤≥] /u.test(left)) return limit === null ? null : { value: limit, unit };
   const isFirst = check.formula.startsWith(`${left} = `);
-  return isFirst && value !== null ? { value, unit } : null;
+  const isLast = check.formula.split("; ").at(-1)?.startsWith(`${left} = `) === true;
+  return (isFirst || isLast) && value !== null ? { value, unit } : null;
 }
 
 /** Points between factors become crosses. */

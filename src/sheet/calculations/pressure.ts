@@ -52,12 +52,16 @@ export function pressureSections(calculation: Calculation): readonly Section[] {
     ...inputsStrip(check.inputs, NOTHING_SAID, calculation),
     sourceStrip(check.source, calculation),
   ];
+  // Of columns beside walls, by equations of their own.
+  const others = ofKind(calculation, "panel-pressure")
+    .slice(1)
+    .flatMap((other) => [gapStrip(1), ...writtenStrips(other, said, calculation)]);
   const rates = ofKind(calculation, "placing-rate").flatMap((rate) => [
     gapStrip(1),
     ...writtenStrips(rate, said, calculation),
   ]);
   return [
-    section(words.pressure, rows, { continued }),
+    section(words.pressure, [...rows, ...others], { continued }),
     ...(rates.length === 0 ? [] : [section(words.kindOf("placing-rate"), rates, { continued })]),
   ];
 }

@@ -20,7 +20,7 @@ import { LIST_WORDS } from "../lists/words.ts";
 import type { Mark, Sheet } from "../mark.ts";
 import { plainText } from "../plainText.ts";
 import { propNumbers } from "../soffit/bands.ts";
-import type { Calculation } from "./calculation.ts";
+import { type Calculation, checksOf } from "./calculation.ts";
 import { envelopeOf } from "./entryPressure.ts";
 import { rowSections } from "./rows.ts";
 import { shoringTable } from "./shoring.ts";
@@ -29,6 +29,7 @@ import { bulletStrip, section, wordsStrip } from "./strips.ts";
 import { headline } from "./summary.ts";
 import { tieModel } from "./tieModel.ts";
 import { stripTable, tieRegister } from "./tieTables.ts";
+import { toleranceSections } from "./tolerances.ts";
 import { CALC_WORDS } from "./words.ts";
 import { writtenSections } from "./writtenSections.ts";
 
@@ -76,6 +77,7 @@ export function calculationSheets(source: CalculationSource): readonly Sheet[] {
     [
       ...(model === null ? [] : tieRegister(calculation, model, narrow)),
       ...rowSections(calculation, elsewhere(model !== null), narrow),
+      ...toleranceSections(calculation, narrow),
       ...grantedSections(calculation, narrow),
     ],
     columns.length + tables.length,
@@ -119,7 +121,7 @@ function calculationOf(
     ties: tieModel(entry, envelope),
     props: propNumbers(fill.soffits),
     document,
-    checks: document.checks.filter(({ where }) => where.unit === name),
+    checks: checksOf(document, name),
     info,
     language: info.language,
     words: CALC_WORDS[info.language],

@@ -3,6 +3,7 @@
 
 import type { Check, StrikingRow } from "../../assess/checkDocument.ts";
 import { equivalentAge, type Interval, intervalsUpTo } from "../../check/maturity.ts";
+import { MEAN_OVER_CHARACTERISTIC } from "../../check/strengthGain.ts";
 import { checkText } from "../checkWords/checkText.ts";
 import { textWidth } from "../lettering.ts";
 import type { Section, Strip } from "../lists/flow.ts";
@@ -83,16 +84,18 @@ function neededSteps(check: Check, { language }: Calculation): readonly Step[] {
 const GROWTH = { R: 0.2, N: 0.25, S: 0.38 } as const;
 
 // From the age at 20 °C to the strength that counts.
-function ageSteps(check: Check, { entry, language }: Calculation): readonly Step[] {
+function ageSteps(check: Check, calculation: Calculation): readonly Step[] {
+  const { entry, language } = calculation;
   const fig = (value: number) => carried(value, language);
   const { cementClass } = entry.concrete;
-  const [age, gain, mean, strength] = [
+  const [age, mean, strength] = [
     numberOf(check, "equivalent age at 20 °C"),
-    numberOf(check, "part of the strength at 28 days"),
     numberOf(check, "mean strength estimated"),
     numberOf(check, "strength at 28 days"),
   ];
-  if (age === null || gain === null || mean === null || strength === null || cementClass === null) return [];
+  if (entry.concrete.strengthTests.length > 0) return testSteps(check, calculation);
+  if (age === null || mean === null || strength === null || cementClass === null) return [];
+  const gain = mean / (strength + MEAN_OVER_CHARACTERISTIC);
   const days = age / 24;
   const steps: readonly Step[] = [
     { formula: "t = t_e/24", numbers: `${fig(age)}/24`, result: `${worked(days, language)} d` },
@@ -107,9 +110,37 @@ function ageSteps(check: Check, { entry, language }: Calculation): readonly Step
       result: `${worked(mean, language)} MPa`,
     },
   ];
-  if (check.limit === null || check.limit === 0) return steps;
-  const limit = `${worked(check.limit, language)} MPa`;
-  return [...steps, { formula: "f_c", numbers: `${worked(mean, language)} − ${fig(3.45)}`, result: limit }];
+  return [...steps, ...marginSteps(check, mean, calculation)];
+}
+
+function marginSteps({ limit }: Check, mean: number, { language }: Calculation): readonly Step[] {
+  if (limit === null || limit === 0) return [];
+  const numbers = `${worked(mean, language)} − ${carried(3.45, language)}`;
+  return [{ formula: "f_c", numbers, result: `${worked(limit, language)} MPa` }];
+}
+
+// From the maturity to the strength that counts, straight from one test of the mix to the next.
+function testSteps(check: Check, calculation: Calculation): readonly Step[] {
+  const { entry, language } = calculation;
+  const fig = (value: number) => carried(value, language);
+  const [maturity, mean] = [numberOf(check, "maturity"), numberOf(check, "mean strength estimated")];
+  if (maturity === null || mean === null) return [];
+  const tests = entry.concrete.strengthTests;
+  const k = Math.max(
+    1,
+    tests.findIndex(([at]) => maturity <= at),
+  );
+  const [low, high] = [tests[k - 1], tests[k]];
+  if (low === undefined || high === undefined) return [];
+  const rise = `(${fig(high[1])} − ${fig(low[1])}) × (${fig(maturity)} − ${fig(low[0])})`;
+  return [
+    {
+      formula: "f_cm(t) = f_1 + (f_2 − f_1)·(M − M_1)/(M_2 − M_1)",
+      numbers: `${fig(low[1])} + ${rise}/(${fig(high[0])} − ${fig(low[0])})`,
+      result: `${worked(mean, language)} MPa`,
+    },
+    ...marginSteps(check, mean, calculation),
+  ];
 }
 
 function maturitySections(calculation: Calculation): readonly Section[] {

@@ -37,14 +37,12 @@ export function summarySection(calculation: Calculation): Section {
     .filter((kind) => !ofKind(calculation, kind).every(isTicked))
     .map((kind) => kindStrip(kind, columns, calculation));
   const ticked = calculation.checks.filter(isTicked);
-  const faults = ticked.filter(({ status }) => status === "over").length;
-  const last = textRow(
-    words.completeness,
-    `${ticked.length}`,
-    faults === 0 ? "✓" : `${faults}`,
-    columns,
-    width,
-  );
+  const open = (["over", "not-checked"] as const).flatMap((status) => {
+    const count = ticked.filter((check) => check.status === status).length;
+    return count === 0 ? [] : [`${count} ${words.shortStatus[status]}`];
+  });
+  const found = open.length === 0 ? "✓" : open.join(", ");
+  const last = textRow(words.completeness, `${ticked.length}`, found, columns, width);
   return section(words.atAGlance, ticked.length === 0 ? rows : [...rows, last], {
     continued,
     isWhole: false,

@@ -19,6 +19,7 @@ export const CALC_WORDS_EN: CalcWords = {
   limit: "limit",
   number: "number",
   wholeUnit: "Whole unit",
+  allPours: "All pours together",
   outside: "Outside",
   opening: (id) => `opening ${id}`,
   prop: (number) => `prop ${number}`,
@@ -144,6 +145,21 @@ export const CALC_WORDS_EN: CalcWords = {
   maturity: "Maturity from the log of temperatures",
   maturityText: (datum, intervals) =>
     `${intervals} stretches of time at the mean of their two readings, factor exp(−(E/R)·(1/(273 + T) − 1/293)); colder than the datum T_0 of ${datum} °C counts nothing for M. The log stands in the project file.`,
+
+  prediction: "When the slab is strong enough",
+  strengthNeeded: "Strength needed for striking",
+  strengthThen: "Strength at striking: measured, or estimated less its margin",
+  strongAfter: "Expected strong enough",
+  fromThen: "From then to the hour of striking",
+  atReadings: "Strength at each reading of the log",
+  atReadingsText:
+    "Hours since placing; M maturity, t age at 20 °C, f strength estimated, less its margin; none where the estimate does not hold yet. An estimate is no test.",
+  hour: "hour",
+  tolerances: "How far the concrete may be off",
+  tolerancesText: "Which rule holds is for the contract to say. How far a form bends uses up a part of each.",
+  toleranceOf: "of what",
+  rule: "rule",
+  deviation: "deviation, mm",
 
   shoring: "Shoring through the storeys",
   shoringPicture:

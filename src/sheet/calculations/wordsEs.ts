@@ -19,6 +19,7 @@ export const CALC_WORDS_ES: CalcWords = {
   limit: "límite",
   number: "número",
   wholeUnit: "Toda la unidad",
+  allPours: "Todos los vaciados juntos",
   outside: "Exterior",
   opening: (id) => `vano ${id}`,
   prop: (number) => `puntal ${number}`,
@@ -145,6 +146,22 @@ export const CALC_WORDS_ES: CalcWords = {
   maturity: "Madurez según el registro de temperaturas",
   maturityText: (datum, intervals) =>
     `${intervals} lapsos con la media de sus dos lecturas, factor exp(−(E/R)·(1/(273 + T) − 1/293)); lo más frío que la base T_0 de ${datum} °C no cuenta para M. El registro está en el archivo del proyecto.`,
+
+  prediction: "Cuándo la losa tiene resistencia suficiente",
+  strengthNeeded: "Resistencia necesaria para desencofrar",
+  strengthThen: "Resistencia al desencofrar: medida, o estimada menos su margen",
+  strongAfter: "Resistencia suficiente esperada",
+  fromThen: "Desde entonces a la hora de desencofrar",
+  atReadings: "Resistencia en cada lectura del registro",
+  atReadingsText:
+    "Horas desde el vaciado; M madurez, t edad a 20 °C, f resistencia estimada, menos su margen; ninguna donde la estimación aún no vale. Una estimación no es un ensayo.",
+  hour: "hora",
+  tolerances: "Cuánto puede desviarse el concreto",
+  tolerancesText:
+    "Qué regla vale lo dice el contrato. Lo que se flecta un encofrado consume parte de cada una.",
+  toleranceOf: "de qué",
+  rule: "regla",
+  deviation: "desviación, mm",
 
   shoring: "Apuntalamiento por pisos",
   shoringPicture:

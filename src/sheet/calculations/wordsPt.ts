@@ -19,6 +19,7 @@ export const CALC_WORDS_PT: CalcWords = {
   limit: "limite",
   number: "número",
   wholeUnit: "Toda a unidade",
+  allPours: "Todas as concretagens juntas",
   outside: "Exterior",
   opening: (id) => `vão ${id}`,
   prop: (number) => `escora ${number}`,
@@ -145,6 +146,22 @@ export const CALC_WORDS_PT: CalcWords = {
   maturity: "Maturidade segundo o registro de temperaturas",
   maturityText: (datum, intervals) =>
     `${intervals} lapsos com a média das suas duas leituras, fator exp(−(E/R)·(1/(273 + T) − 1/293)); o mais frio que a base T_0 de ${datum} °C não conta para M. O registro está no arquivo do projeto.`,
+
+  prediction: "Quando a laje tem resistência suficiente",
+  strengthNeeded: "Resistência necessária para desformar",
+  strengthThen: "Resistência ao desformar: medida, ou estimada menos a sua margem",
+  strongAfter: "Resistência suficiente esperada",
+  fromThen: "Desde então à hora de desformar",
+  atReadings: "Resistência em cada leitura do registro",
+  atReadingsText:
+    "Horas desde a concretagem; M maturidade, t idade a 20 °C, f resistência estimada, menos a sua margem; nenhuma onde a estimativa ainda não vale. Uma estimativa não é um ensaio.",
+  hour: "hora",
+  tolerances: "Quanto o concreto pode desviar",
+  tolerancesText:
+    "Que regra vale é o contrato que diz. O que uma fôrma se deforma consome parte de cada uma.",
+  toleranceOf: "de quê",
+  rule: "regra",
+  deviation: "desvio, mm",
 
   shoring: "Escoramento por pisos",
   shoringPicture:

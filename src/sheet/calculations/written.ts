@@ -15,7 +15,7 @@ const BAR = 34;
 
 /** "5.468 kN of 25.04 kN   21.8 %   within the stated limit" under a bar; without a limit the value and why. */
 export function verdictStrip(check: Check, calculation: Calculation): Strip {
-  const { language, words } = calculation;
+  const { language, words, width } = calculation;
   const status = words.status[check.status];
   const value = valueText(check.value, check.unit, calculation);
   if (check.utilisation === null) {
@@ -26,12 +26,17 @@ export function verdictStrip(check: Check, calculation: Calculation): Strip {
   const text = words.ofLimit(value, limit);
   const share = percent(check.utilisation, language);
   const at = BAR + 3 + textWidth(text, SMALL_STRONG) + 4;
+  const verdict = `${share}, ${status}`;
+  const lettering = check.status === "over" ? SMALL_STRONG : SMALL;
+  // A long verdict in a narrow column has a line of its own.
+  const isBeside = at + textWidth(verdict, lettering) <= width;
+  const place = isBeside ? { x: at, y: 4.2 } : { x: BAR + 3, y: 8.2 };
   const marks: readonly Mark[] = [
     ...usageMarks(check.utilisation, { x: 0, y: 1.6, width: BAR, height: 2.8 }),
     ...textLine(text, SMALL_STRONG, { x: BAR + 3, y: 4.2 }),
-    ...textLine(`${share}, ${status}`, check.status === "over" ? SMALL_STRONG : SMALL, { x: at, y: 4.2 }),
+    ...textLine(verdict, lettering, place),
   ];
-  return fixedStrip(marks, 6.2);
+  return fixedStrip(marks, isBeside ? 6.2 : 10.2);
 }
 
 /** Why there is no verdict, or what is over; nothing where the check says no more. */

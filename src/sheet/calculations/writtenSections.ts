@@ -6,6 +6,7 @@ import { type Calculation, isTicked, ofKind, worstOf } from "./calculation.ts";
 import { completenessSections } from "./completeness.ts";
 import { inputSections } from "./inputs.ts";
 import { liftSections } from "./lifting.ts";
+import { predictionSections } from "./prediction.ts";
 import { pressureSaid, pressureSections } from "./pressure.ts";
 import { shoringSections } from "./shoring.ts";
 import { strikingSections } from "./striking.ts";
@@ -34,10 +35,12 @@ const SPACING: readonly string[] = [
   "facade-aligner-spacing",
 ];
 
+const BRACING: readonly string[] = ["slab-horizontal", "brace-load"];
+
 export function writtenSections(calculation: Calculation): readonly Section[] {
   const model = calculation.ties;
   const own = [...OWN, ...(model === null ? [] : WITH_TIES)];
-  const known = ["tie-rows", ...SPACING, "prop-load"];
+  const known = ["tie-rows", "base-seal", ...SPACING, "prop-load", ...BRACING];
   const others = kindsOf(calculation).filter(
     (kind) => !own.includes(kind) && !known.includes(kind) && !ofKind(calculation, kind).every(isTicked),
   );
@@ -48,10 +51,12 @@ export function writtenSections(calculation: Calculation): readonly Section[] {
     ...tieSections(calculation, model),
     ...plain(["tie-rows"], calculation),
     ...thrustSections(calculation),
+    ...plain(["base-seal"], calculation),
     ...plain(SPACING, calculation),
-    ...plain(["prop-load"], calculation),
+    ...plain(["prop-load", ...BRACING], calculation),
     ...liftSections(calculation),
     ...strikingSections(calculation),
+    ...predictionSections(calculation),
     ...shoringSections(calculation),
     ...plain(others, calculation),
     ...completenessSections(calculation),

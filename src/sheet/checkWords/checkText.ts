@@ -4,6 +4,7 @@
 import type { Language } from "../../plan/project.ts";
 import { retold, type Sentence } from "../retold.ts";
 import { CAUTION_SENTENCES } from "./cautionSentences.ts";
+import { FAULT_SENTENCES } from "./faults.ts";
 import { FORMULA_SENTENCES } from "./formulas.ts";
 import { GRANTED_SENTENCES } from "./granted.ts";
 import { NAME_SENTENCES } from "./names.ts";
@@ -14,6 +15,7 @@ import { REASON_SENTENCES } from "./reasons.ts";
 export const CHECK_SENTENCES: readonly Sentence[] = [
   ...NAME_SENTENCES,
   ...REASON_SENTENCES,
+  ...FAULT_SENTENCES,
   ...RANGE_SENTENCES,
   ...FORMULA_SENTENCES,
   ...GRANTED_SENTENCES,

@@ -69,11 +69,6 @@ export const GRANTED_SENTENCES: readonly Sentence[] = [
     pt: "Uma escora suporta a laje concretada sobre a sua própria fôrma. O que desce pelas escoras dos pisos de cima não está nestes valores.",
   },
   {
-    en: "Props stand plumb and take vertical load alone; horizontal load and bracing are not checked here.",
-    es: "Los puntales están a plomo y toman solo carga vertical; la carga horizontal y el arriostramiento no se verifican aquí.",
-    pt: "As escoras ficam a prumo e tomam só carga vertical; a carga horizontal e o contraventamento não são verificados aqui.",
-  },
-  {
     en: "A piece that is over the limit of one person is carried by two, who may lift two thirds of twice that limit; its mass is taken as shared equally.",
     es: "Una pieza que pasa el límite de una persona la cargan dos, que pueden levantar dos tercios del doble de ese límite; se supone que su peso se reparte por igual.",
     pt: "Uma peça que passa do limite de uma pessoa é carregada por duas, que podem levantar dois terços do dobro desse limite; supõe-se que o seu peso se divide por igual.",
@@ -122,5 +117,16 @@ export const GRANTED_SENTENCES: readonly Sentence[] = [
     en: "Completeness goes by what the fill lists; what nobody drew, such as services without a path, is not missed.",
     es: "La integridad se mide por lo que lista el plano; lo que nadie dibujó, como instalaciones sin recorrido, no se echa de menos.",
     pt: "A integridade mede-se pelo que o plano lista; o que ninguém desenhou, como instalações sem percurso, não faz falta.",
+  },
+  {
+    en: "Props take vertical load alone: the horizontal load of the slab goes into the forms of the walls it is cast with, closed, pinned and braced.",
+    es: "Los puntales toman solo carga vertical: la carga horizontal de la losa va al encofrado de los muros con que se vacía, cerrado, con pasadores y tornapuntas.",
+    pt: "As escoras tomam só carga vertical: a carga horizontal da laje vai para a fôrma das paredes com que é concretada, fechada, com pinos e aprumadores.",
+  },
+  { en: "Props stand plumb.", es: "Los puntales están a plomo.", pt: "As escoras ficam a prumo." },
+  {
+    en: "A pour takes its set from the pours before it in working order; a unit stands over itself from storey to storey.",
+    es: "Un vaciado toma su conjunto de los vaciados anteriores en el orden de trabajo; una unidad está sobre sí misma de piso a piso.",
+    pt: "Uma concretagem toma o seu conjunto das concretagens anteriores na ordem de trabalho; uma unidade fica sobre si mesma de piso a piso.",
   },
 ];

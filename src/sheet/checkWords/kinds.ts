@@ -88,6 +88,89 @@ export const KIND_WORDS: Readonly<Record<string, InLanguages>> = {
   "closures-explained": { en: "Closures explained", es: "Cierres explicados", pt: "Fechamentos explicados" },
   "first-out": { en: "First panel out", es: "Primer panel que sale", pt: "Primeiro painel a sair" },
   "bill-counts": { en: "Bill counts the plan", es: "La lista cuenta el plano", pt: "A lista conta o plano" },
+  "base-seal": { en: "Seal of the feet", es: "Sello de los pies", pt: "Vedação dos pés" },
+  "slab-horizontal": {
+    en: "Horizontal load of the slab",
+    es: "Carga horizontal de la losa",
+    pt: "Carga horizontal da laje",
+  },
+  "brace-load": { en: "Load of braces", es: "Carga de las tornapuntas", pt: "Carga dos aprumadores" },
+  "joint-levels": { en: "Level joints alike", es: "Juntas a nivel iguales", pt: "Juntas de nível iguais" },
+  "joints-opposite": {
+    en: "Joints face joints",
+    es: "Juntas frente a juntas",
+    pt: "Juntas diante de juntas",
+  },
+  "outer-runs": {
+    en: "Outer runs answer corners",
+    es: "Cara exterior según esquineros",
+    pt: "Face externa segundo os cantos",
+  },
+  "joining-pieces": {
+    en: "One piece at joining walls",
+    es: "Una pieza en muros que llegan",
+    pt: "Uma peça em paredes que chegam",
+  },
+  "ties-complete": { en: "Ties complete", es: "Corbatas completas", pt: "Gravatas completas" },
+  "ties-on-faces": { en: "Ties on their faces", es: "Corbatas en sus caras", pt: "Gravatas nas suas faces" },
+  "ties-on-holes": { en: "Ties on holes", es: "Corbatas en agujeros", pt: "Gravatas em furos" },
+  "ties-one-owner": {
+    en: "Ties hung from one face",
+    es: "Corbatas desde una sola cara",
+    pt: "Gravatas de uma só face",
+  },
+  "ties-off-services": {
+    en: "Ties clear of services",
+    es: "Corbatas lejos de instalaciones",
+    pt: "Gravatas afastadas de instalações",
+  },
+  "ties-off-movement-joints": {
+    en: "Ties clear of movement joints",
+    es: "Corbatas fuera de juntas de movimiento",
+    pt: "Gravatas fora de juntas de movimentação",
+  },
+  "fittings-placed": { en: "Fittings in place", es: "Accesorios en su lugar", pt: "Acessórios no lugar" },
+  "openings-braced": { en: "Openings braced", es: "Vanos con tensor", pt: "Vãos com trava" },
+  "soffits-tiled": {
+    en: "Soffits tiled exactly",
+    es: "Fondos de losa cubiertos con exactitud",
+    pt: "Fundos de laje cobertos com exatidão",
+  },
+  "slab-panels-held": {
+    en: "Slab panels held",
+    es: "Paneles de losa apoyados",
+    pt: "Painéis de laje apoiados",
+  },
+  "near-widths": { en: "Widths near one another", es: "Anchos parecidos", pt: "Larguras parecidas" },
+  "joint-growth": { en: "Growth of joints", es: "Crecimiento de juntas", pt: "Crescimento de juntas" },
+  "joint-drift": {
+    en: "Joints alike on both faces",
+    es: "Juntas iguales en ambas caras",
+    pt: "Juntas iguais nas duas faces",
+  },
+  "pins-off-services": {
+    en: "Layout pins clear of services",
+    es: "Pasadores de replanteo lejos de instalaciones",
+    pt: "Pinos de locação afastados de instalações",
+  },
+  datum: { en: "Datum of setting out", es: "Origen del replanteo", pt: "Origem da locação" },
+  "crew-balance": { en: "Work shared out", es: "Reparto del trabajo", pt: "Divisão do trabalho" },
+  "set-covers-pours": {
+    en: "Set covers all pours",
+    es: "El conjunto alcanza para todo vaciado",
+    pt: "O conjunto basta para toda concretagem",
+  },
+  "prop-retention": {
+    en: "Days that props stay",
+    es: "Días que quedan los puntales",
+    pt: "Dias que ficam as escoras",
+  },
+  "handed-pieces": {
+    en: "Handed pieces of mirrored pours",
+    es: "Piezas con mano en vaciados en espejo",
+    pt: "Peças com mão em concretagens espelhadas",
+  },
+  "props-aligned": { en: "Props over props", es: "Puntales sobre puntales", pt: "Escoras sobre escoras" },
 };
 
 /** The name of a kind of check. */

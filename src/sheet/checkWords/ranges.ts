@@ -113,4 +113,27 @@ export const RANGE_SENTENCES: readonly Sentence[] = [
   { en: "volume of a batch", es: "volumen de una mezcla", pt: "volume de uma mistura" },
   { en: "volume placed in an hour", es: "volumen vaciado en una hora", pt: "volume concretado em uma hora" },
   { en: "width held by the tie", es: "ancho que sujeta la corbata", pt: "largura que a gravata retém" },
+  {
+    en: "dead load of the slab and its forms",
+    es: "carga muerta de la losa y su encofrado",
+    pt: "carga permanente da laje e da sua fôrma",
+  },
+  { en: "length of the floor's edge", es: "largo del borde del piso", pt: "comprimento da borda do piso" },
+  { en: "height of the wall form", es: "altura del encofrado de muro", pt: "altura da fôrma de parede" },
+  { en: "spacing of braces", es: "distancia entre tornapuntas", pt: "distância entre aprumadores" },
+  { en: "height of the wall", es: "altura del muro", pt: "altura da parede" },
+  { en: "size of the section", es: "medida de la sección", pt: "medida da seção" },
+  { en: "thickness of the wall", es: "espesor del muro", pt: "espessura da parede" },
+  {
+    en: "least extension of a prop of class {name}",
+    es: "extensión mínima de un puntal de clase {name}",
+    pt: "extensão mínima de uma escora de classe {name}",
+  },
+  { en: "strength asked for", es: "resistencia pedida", pt: "resistência pedida" },
+  { en: "height of the free surface", es: "altura de la superficie libre", pt: "altura da superfície livre" },
+  {
+    en: "height of an edge of the strip",
+    es: "altura de un borde de la franja",
+    pt: "altura de uma borda da faixa",
+  },
 ];

@@ -120,11 +120,6 @@ export const REASON_SENTENCES: readonly Sentence[] = [
     pt: "o registro de temperatura termina antes de desformar a laje; nada se supõe",
   },
   {
-    en: "the project gives no class of cement (concrete.cementClass) or no strength at 28 days (concrete.cubeStrength or cylinderStrength)",
-    es: "el proyecto no da clase de cemento (concrete.cementClass) o resistencia a 28 días (concrete.cubeStrength o cylinderStrength)",
-    pt: "o projeto não dá classe de cimento (concrete.cementClass) ou resistência aos 28 dias (concrete.cubeStrength ou cylinderStrength)",
-  },
-  {
     en: "the model of strength holds from {days} days at 20 °C on and the slab is younger: test it",
     es: "el modelo de resistencia vale desde {days} días a 20 °C y la losa es más joven: ensáyela",
     pt: "o modelo de resistência vale a partir de {days} dias a 20 °C e a laje é mais nova: ensaie-a",
@@ -202,46 +197,4 @@ export const REASON_SENTENCES: readonly Sentence[] = [
     es: "necesita un registro de temperatura que llegue a la hora de desencofrar",
     pt: "precisa de um registro de temperatura que chegue à hora de desformar",
   },
-  {
-    en: "face {id} at {x} mm, {z} mm up",
-    es: "cara {id} a {x} mm, a {z} mm de altura",
-    pt: "face {id} a {x} mm, a {z} mm de altura",
-  },
-  { en: "face {id}", es: "cara {id}", pt: "face {id}" },
-  { en: "soffit of {room}", es: "fondo de losa de {room}", pt: "fundo de laje de {room}" },
-  {
-    en: "tie {number} at {z} mm on face {id}",
-    es: "corbata {number} a {z} mm en la cara {id}",
-    pt: "gravata {number} a {z} mm na face {id}",
-  },
-  { en: "tie {number} at {z} mm", es: "corbata {number} a {z} mm", pt: "gravata {number} a {z} mm" },
-  {
-    en: "ties {one} and {other} at {z} mm",
-    es: "corbatas {one} y {other} a {z} mm",
-    pt: "gravatas {one} e {other} a {z} mm",
-  },
-  {
-    en: "opening {id} has no left",
-    es: "al vano {id} le falta la jamba izquierda",
-    pt: "falta ao vão {id} a ombreira esquerda",
-  },
-  {
-    en: "opening {id} has no right",
-    es: "al vano {id} le falta la jamba derecha",
-    pt: "falta ao vão {id} a ombreira direita",
-  },
-  { en: "opening {id} has no head", es: "al vano {id} le falta el dintel", pt: "falta ao vão {id} a verga" },
-  {
-    en: "opening {id} has no sill",
-    es: "al vano {id} le falta el antepecho",
-    pt: "falta ao vão {id} o peitoril",
-  },
-  { en: "a ring", es: "un anillo", pt: "um anel" },
-  {
-    en: "{code}: {listed} listed, {billed} in the bill",
-    es: "{code}: {listed} en el plano, {billed} en la lista",
-    pt: "{code}: {listed} no plano, {billed} na lista",
-  },
-  { en: "{piece} on face {id}", es: "{piece} en la cara {id}", pt: "{piece} na face {id}" },
-  { en: "and {count} more", es: "y {count} más", pt: "e mais {count}" },
 ];

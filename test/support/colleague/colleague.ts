@@ -14,7 +14,15 @@ import {
   type Told,
   wordsOf,
 } from "./book.ts";
-import { checkLifts, checkMaturity, checkShoring, checkStriking } from "./laterAge.ts";
+import {
+  checkLifts,
+  checkMaturity,
+  checkPrediction,
+  checkReadings,
+  checkShoring,
+  checkStriking,
+  checkTolerances,
+} from "./laterAge.ts";
 import { beamOver, cutIntegral, type Line, type Pressure, stripLoads, type Width } from "./statics.ts";
 
 export interface Pressed {
@@ -49,9 +57,13 @@ export function goThrough(lines: readonly ReadLine[], told: Told, book: Book): v
   checkRegister(at("Lines of ties with their strips"), strips, told, book);
   checkThrusts(sections, pressed, book);
   checkProps(at("Load of props"), told, book);
+  checkSite(sections, told, book);
   checkGlance(at("At a glance"), book);
   checkLifts(at("Every piece to lift"), told, book);
   checkMaturity(at("Maturity from the log of temperatures"), told, book);
+  checkPrediction(at("When the slab is strong enough"), told, book);
+  checkReadings(at("Strength at each reading of the log"), told, book);
+  checkTolerances(at("How far the concrete may be off"), told, book);
   checkStriking(at("When forms may come down: rules side by side"), told, book);
   checkShoring(at("Shoring step by step"), book);
 }
@@ -313,10 +325,9 @@ function rowsWith(lines: readonly ReadLine[], unit: string) {
 }
 
 /** EN 12812 and class B of EN 1065, permissible. */
-function checkProps(lines: readonly ReadLine[], { slab }: Told, book: Book): void {
+function checkProps(lines: readonly ReadLine[], told: Told, book: Book): void {
   const written = wordsOf(lines);
-  const weight = 25 * slab;
-  const load = weight + 0.5 + 0.75 + Math.min(Math.max(0.1 * weight, 0.75), 1.75);
+  const load = slabLoad(told);
   for (const { row, value, more } of rowsWith(lines, "kN")) {
     const force = load * toldIn(row, written, "A");
     const [longest, length] = [toldIn(row, written, "l_max"), toldIn(row, written, "l")];
@@ -326,6 +337,30 @@ function checkProps(lines: readonly ReadLine[], { slab }: Told, book: Book): voi
     compare(book, `${row} limit`, more[0]!, limit);
     compare(book, `${row} %`, more[1]!, (100 * force) / limit);
   }
+}
+
+/** What stands there without a limit: loads of braces and slab, growth of joints, days by IS 456. */
+function checkSite(sections: ReadonlyMap<string, readonly ReadLine[]>, told: Told, book: Book): void {
+  const kinds: readonly (readonly [string, (written: string) => number])[] = [
+    ["Horizontal load of the slab", (written) => 0.025 * slabLoad(told) * toldIn("", written, "A")],
+    ["Load of braces", (written) => 1.5 * toldIn("", written, "s")],
+    ["Growth of joints", (written) => 0.4 * Number(/has (\d+) joints/.exec(written)?.[1])],
+    ["Days that props stay", (written) => (toldIn("", written, "longest span") <= 4.5 ? 7 : 14)],
+  ];
+  for (const [title, value] of kinds) {
+    const lines = sections.get(title) ?? [];
+    const verdict = lines
+      .flatMap(({ cells }) => cells)
+      .find(({ text }) => /^[\d.]+ (?:kN|mm|d), not checked$/.test(text));
+    if (verdict === undefined) book.faults.push(`${title} is not printed`);
+    else compare(book, title, verdict, value(wordsOf(lines)));
+  }
+}
+
+/** EN 12812, kPa on the form. */
+function slabLoad({ slab }: Told): number {
+  const weight = 25 * slab;
+  return weight + 0.5 + 0.75 + Math.min(Math.max(0.1 * weight, 0.75), 1.75);
 }
 
 function checkGlance(lines: readonly ReadLine[], book: Book): void {

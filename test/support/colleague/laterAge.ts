@@ -1,4 +1,4 @@
-// The colleague's second half: lifting by hand, maturity, striking rules, shoring.
+// The colleague's second half: lifting by hand, maturity, strength by the log, striking rules, shoring.
 
 import type { Cell, ReadLine } from "../sheetReading.ts";
 import { type Book, compare, figureIn, type Told } from "./book.ts";
@@ -90,6 +90,92 @@ export function checkMaturity(lines: readonly ReadLine[], told: Told, book: Book
       total(({ age }) => age),
     );
   }
+}
+
+/** Age at 20 °C, h, and maturity that the log has come to at an hour. */
+function agedAt(told: Told, strikeAt: number) {
+  const parts = strikeAt === 0 ? [] : stretches({ ...told, strikeAt }).map(aged);
+  return {
+    age: parts.reduce((all, part) => all + part.age, 0),
+    maturity: parts.reduce((all, part) => all + part.maturity, 0),
+  };
+}
+
+/** Eurocode 2, cement of class R, less 500 psi; from three days at 20 °C. */
+function strengthAt(told: Told, age: number): number | null {
+  if (age < 72) return null;
+  return (told.strength + 8) * Math.exp(0.2 * (1 - Math.sqrt((28 * 24) / age))) - 3.45;
+}
+
+export function checkReadings(lines: readonly ReadLine[], told: Told, book: Book): void {
+  const rows = lines.filter(({ cells }) => cells.length === 5 && /^[\d.]+$/.test(cells[0]!.text));
+  if (rows.length !== told.log.length) book.faults.push(`${rows.length} readings, not ${told.log.length}`);
+  rows.forEach(({ cells }, k) => {
+    const [hour, temperature] = told.log[k] ?? [Number.NaN, Number.NaN];
+    const { age, maturity } = agedAt(told, hour);
+    const strength = strengthAt(told, age);
+    [hour, temperature, maturity, age].forEach((value, column) => {
+      compare(book, `reading ${k}`, cells[column]!, value);
+    });
+    if (strength !== null) compare(book, `reading ${k}`, cells[4]!, strength);
+    else if (cells[4]!.text !== "–") book.faults.push(`reading ${k} has a strength`);
+  });
+}
+
+/** The hour at which the slab is as strong as CIRIA 136 and 10 MPa ask; by halving, where the curve holds. */
+export function checkPrediction(lines: readonly ReadLine[], told: Told, book: Book): void {
+  const ratio = (25 * told.slab + 0.75) / told.service;
+  const needed = Math.max(told.strength * ratio ** (1 / 0.6), 10);
+  let [low, high] = [0, told.log.at(-1)![0]];
+  for (let k = 0; k < 60; k++) {
+    const middle = (low + high) / 2;
+    const strength = strengthAt(told, agedAt(told, middle).age);
+    if (strength === null || strength < needed) low = middle;
+    else high = middle;
+  }
+  const wanted: Readonly<Record<string, number>> = {
+    "Strength needed for striking": needed,
+    "Strength at striking: measured, or estimated less its margin":
+      strengthAt(told, agedAt(told, told.strikeAt).age) ?? Number.NaN,
+    "Expected strong enough, by the log": high,
+    "From then to the hour of striking": told.strikeAt - high,
+  };
+  for (const [name, value] of Object.entries(wanted)) {
+    const line = lines.find(({ cells }) => cells[0]?.text === name);
+    if (line === undefined) book.faults.push(`${name} is not printed`);
+    else compare(book, name, line.cells.at(-1)!, value);
+  }
+}
+
+/** Plumb, thickness and flatness by their published rows; straight from row to row. */
+export function checkTolerances(lines: readonly ReadLine[], { height, slab }: Told, book: Book): void {
+  const clear = (height - slab) * 1000;
+  const between = (size: number, least: number) =>
+    size <= 150 ? least : least + ((15 - least) * (size - 150)) / 250;
+  let what = "";
+  let count = 0;
+  for (const { cells } of lines) {
+    const rule = cells.findIndex(({ text }) => /^(?:ACI|EN|Eurocode|DIN|kit)/.test(text));
+    const limit = cells.at(-1)!;
+    if (rule < 0 || !/^[±−]/.test(limit.text)) continue;
+    if (rule > 0) what = cells[0]!.text;
+    const size = figureIn(/of (\d+) mm/.exec(what)?.[1] ?? "");
+    const key = `${what.split(" of ")[0]}, ${cells[rule]!.text}`;
+    const wanted: Readonly<Record<string, number>> = {
+      "plumb, ACI 117": Math.min(0.003 * clear, 25),
+      "plumb, EN 13670": Math.max(clear / 400, 15),
+      "thickness, ACI 117": 10,
+      "thickness, EN 13670": between(size, 10),
+      "thickness, Eurocode 2": between(size, 5),
+      "flatness, DIN 18202, line 5": 12,
+      "flatness, DIN 18202, line 6, finished": 7,
+      "width and height, ACI 117": 25,
+      "joints that face one another at a tie, kit": 2,
+    };
+    compare(book, key, limit, wanted[key] ?? Number.NaN, limit.text.replace(/^[±−].*?([\d.]+)$/, "$1"));
+    count++;
+  }
+  if (count < 8) book.faults.push(`${count} tolerances only`);
 }
 
 /** Hours and strengths by rule; strengths cylinders or cubes as told. */
