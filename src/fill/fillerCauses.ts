@@ -49,20 +49,34 @@ export function fillerCauses(stretches: readonly StretchFillers[]): readonly Cau
   ];
 }
 
-const remembered = new WeakMap<CoverTable, CoverTable>();
+interface Standard {
+  readonly table: CoverTable;
+  /** By length, as found so far: with every move of the hand most lengths are those of before. */
+  readonly nudges: Map<Mm, Mm | null>;
+}
+
+const standards = new WeakMap<CoverTable, Standard>();
+
+function standardOf(table: CoverTable): Standard {
+  const known = standards.get(table);
+  if (known !== undefined) return known;
+  const widths = table.widths.filter((width) => width.standard);
+  const made = { table: createCoverTable(widths, null, table.narrowUnder), nudges: new Map() };
+  standards.set(table, made);
+  return made;
+}
 
 // How far a length is from one that standard widths alone fill, the nearer way.
 function standardNudge(length: Mm, table: CoverTable): Mm | null {
-  let standard = remembered.get(table);
-  if (standard === undefined) {
-    const widths = table.widths.filter((width) => width.standard);
-    standard = createCoverTable(widths, null, table.narrowUnder);
-    remembered.set(table, standard);
-  }
-  const { below, above } = nearestLengths(length, standard, "plain");
+  const standard = standardOf(table);
+  const known = standard.nudges.get(length);
+  if (known !== undefined) return known;
+  const { below, above } = nearestLengths(length, standard.table, "plain");
   const ways = [below, above].flatMap((other) => (other === null ? [] : [Math.abs(other - length)]));
   const nearest = Math.min(...ways, Number.POSITIVE_INFINITY);
-  return nearest <= GREATEST_NUDGE ? nearest : null;
+  const nudge = nearest <= GREATEST_NUDGE ? nearest : null;
+  standard.nudges.set(length, nudge);
+  return nudge;
 }
 
 function residueCause(nudge: Mm | null, { faces, fillers }: Gathered): Cause {
