@@ -87,3 +87,14 @@ export function roundSignificant(value: number): number {
   const rounded = Number(`${kept}e${Number(exponent) - SIGNIFICANT + 1}`);
   return value < 0 && rounded !== 0 ? -rounded : rounded;
 }
+
+const PERCENT_STEPS = 1000; // of a percent
+
+/** `part` of `whole` in percent, rounded up to a thousandth; 0 of nothing. */
+export function percentUp(part: number, whole: number): number {
+  if (part <= 0 || whole <= 0) return 0;
+  const exact = (100 * PERCENT_STEPS * part) / whole;
+  // A whole number of thousandths but for the dust of the division is that number.
+  const nearest = Math.round(exact);
+  return (Math.abs(exact - nearest) < 1e-6 ? nearest : Math.ceil(exact)) / PERCENT_STEPS;
+}

@@ -3,6 +3,7 @@
 
 import { IS456_SOURCE, is456Striking } from "../check/is456Striking.ts";
 import { refusalText } from "../check/range.ts";
+import { daysTaken } from "../fill/dayNeeds.ts";
 import { mirrorFill } from "../fill/mirror.ts";
 import type { FillDocument, UnitFill } from "../fill/result.ts";
 import { partnerOf } from "../kit/handed.ts";
@@ -56,7 +57,7 @@ function daysOf({ project, kit, fill }: Poured): readonly (readonly UnitFill[])[
 
 /** Greatest need of each code of the bills: over as many days in turn as a piece stays, and its own. */
 function greatestNeed(poured: Poured): ReadonlyMap<string, number> {
-  const stays = new Map(poured.kit.pieces.map((piece) => [piece.code, piece.stays]));
+  const stays = new Map(poured.kit.pieces.map((piece) => [piece.code, daysTaken(piece.family, piece)]));
   const byDay = daysOf(poured).map((casts) => {
     const counts = new Map<string, number>();
     for (const { code, quantity } of casts.flatMap(({ bill }) => bill))

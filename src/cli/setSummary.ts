@@ -2,7 +2,7 @@
 
 import type { Shortage } from "../fill/deliver/shortage.ts";
 import type { FillDocument, MissingPiece, PanelSet } from "../fill/result.ts";
-import { roundTo } from "../units.ts";
+import { percentUp, roundTo } from "../units.ts";
 
 const SHOWN_MISSING = 12;
 
@@ -63,7 +63,7 @@ function claimOf(set: PanelSet, amount: (value: number) => string): string {
   const gap = set.cost - set.lowerBound;
   if (set.missing !== undefined && set.status !== "infeasible")
     return `${set.status === "stopped" ? "Stopped" : "The work allowed ran out"} before a plan was found that does with the panels there are, or none was proven to.`;
-  const within = `within ${percent(gap, set.cost)} (at most ${amount(gap)}) of the least possible`;
+  const within = `within ${percentUp(gap, set.cost)} % (at most ${amount(gap)}) of the least possible`;
   switch (set.status) {
     case "optimal":
       return set.proof === "certificate"

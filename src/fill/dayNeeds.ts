@@ -2,7 +2,7 @@
 //
 // The set, the delta lists and the shortage list all count from here.
 
-import type { Kit, Piece } from "../kit/kit.ts";
+import type { Family, Kit, Piece } from "../kit/kit.ts";
 import type { Project } from "../plan/project.ts";
 import type { Casting, Casts } from "./castings.ts";
 import { codeSwap } from "./mirror.ts";
@@ -62,6 +62,16 @@ export function pieceFinder(kit: Kit): (code: string) => Piece | undefined {
     const stroke = code.lastIndexOf("/");
     return pieces.get(code) ?? (stroke < 0 ? undefined : pieces.get(code.slice(0, stroke)));
   };
+}
+
+/** Stays in the concrete: each pour needs new ones. */
+export function isConsumed(family: Family): boolean {
+  return family === "tie-sleeve";
+}
+
+/** For how many days after its own a piece cannot be had again; without end where it stays in the concrete. */
+export function daysTaken(family: Family, piece: Pick<Piece, "stays"> | undefined): number {
+  return isConsumed(family) ? Number.POSITIVE_INFINITY : (piece?.stays ?? 0);
 }
 
 /** Pieces of this code there are already. */

@@ -3,7 +3,8 @@
 import type { Family } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
 
-/** What the cost of a set is made of. `fixed`, the pieces that no choice touches, is not in the cost. */
+/** What the cost of a set is made of. `fixed`, pieces of other families to buy, is not in the cost: pins and
+ * wedges go by the number of joints, so it differs a little from choice to choice. */
 export interface SetParts {
   readonly set: number;
   readonly handling: number;

@@ -32,8 +32,9 @@ describe("the set beside the pours", () => {
   // Three pours in turn: panels are passed on, props stand under three slabs at once.
   const pours = [pour("p1", 1), pour("p2", 2), pour("p3", 3)];
   const enough = { ...counted };
-  for (const { code, stays } of demoKit.pieces)
-    if (counted[code] !== undefined) enough[code] = counted[code] * Math.min(3, stays + 1);
+  for (const { code, stays, family } of demoKit.pieces)
+    if (counted[code] !== undefined)
+      enough[code] = counted[code] * (family === "tie-sleeve" ? 3 : Math.min(3, stays + 1));
 
   it("is no limit where pieces are bought", () => {
     expect(of(projectWith({ pours }), "set-covers-pours").status).toBe("not-applicable");
@@ -55,6 +56,16 @@ describe("the set beside the pours", () => {
     expect(found).toMatchObject({ status: "over", value: 2 });
     expect(found.reason).toContain(`${panel.code}: ${enough[panel.code]! - 1} of ${enough[panel.code]}`);
     expect(found.reason).toContain(props.code);
+  });
+
+  it("is short of sleeves that are enough for one pour only: they stay in the concrete", () => {
+    const sleeve = demoKit.pieces.find(
+      ({ family, code }) => family === "tie-sleeve" && counted[code] !== undefined,
+    )!;
+    const short = { ...enough, [sleeve.code]: counted[sleeve.code]! };
+    const found = of(projectWith({ pours, buy: false, stock: short }), "set-covers-pours");
+    expect(found).toMatchObject({ status: "over", value: 1 });
+    expect(found.reason).toContain(`${sleeve.code}: ${counted[sleeve.code]} of ${3 * counted[sleeve.code]!}`);
   });
 
   it("is short where two pours of one day share it", () => {

@@ -43,6 +43,12 @@ describe("stock", () => {
       list: "code;quantity\nPin;-1\n",
       says: /^list\.csv is not a list of what is owned:\n {2}line 2: "-1" of "Pin" is less than none\.\n$/,
     },
+    {
+      why: "an empty list",
+      line: "stock a.json --from list.csv --out b.json",
+      list: "",
+      says: /line 1: there is nothing in it\.\n$/,
+    },
     { why: "no list", line: "stock a.json --out b.json", says: /stock needs --from FILE/ },
     { why: "no place for it", line: "stock a.json --from list.csv", says: /stock needs --out FILE/ },
     {

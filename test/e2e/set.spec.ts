@@ -200,6 +200,78 @@ test("a long search is stopped at once and keeps its best, or is cancelled and k
   });
 });
 
+test("a wall drawn 7 mm off is found, moved by one step, and saves what was said", async ({ page }) => {
+  const plan = JSON.parse(readFileSync("samples/two-bedroom.json", "utf8"));
+  const wall = plan.units[0].walls.find(({ id }: { id: string }) => id === "w10");
+  for (const end of [wall.from, wall.to]) end[0] += 7;
+  const buffer = Buffer.from(JSON.stringify({ ...plan, name: "Seven off" }));
+  await openFile(page, { name: "off.json", mimeType: "application/json", buffer }, "Seven off");
+  await page.keyboard.press("Shift+S");
+  await counted(page);
+  const amount = (text: string | null) => Number(text?.replaceAll(/[^0-9.]/g, ""));
+  const cost = async () => {
+    await page
+      .getByRole("button", { name: "Find the cheapest set" })
+      .or(page.getByRole("button", { name: "Find it again" }))
+      .click();
+    await expect(page.locator(".set-result")).toContainText("Proven optimal", { timeout: 60_000 });
+    await expect(page.locator(".set-result")).toHaveAttribute("data-old", "false");
+    return amount(await page.locator(".set-sum").textContent());
+  };
+  const before = await cost();
+  await page.getByRole("button", { name: "Find moves that save" }).click();
+  const move = page.locator(".nudges li").filter({ hasText: "w10" });
+  await expect(move).toContainText("7 mm to the left", { timeout: 60_000 });
+  const saving = amount(await move.locator(".chip").textContent());
+  const closures = page.locator('[data-score="closures"]');
+  const drawn = await closures.getAttribute("data-value");
+  await move.getByRole("button", { name: /^Move it/ }).click();
+  await expect(closures).toHaveAttribute("data-value", "0");
+  await expect(move.getByRole("button", { name: /^Move it/ })).toHaveAttribute("aria-disabled", "true");
+  await counted(page);
+  expect(before - (await cost())).toBeCloseTo(saving, 2);
+  await page.keyboard.press("Control+Z");
+  await expect(closures).toHaveAttribute("data-value", drawn ?? "");
+  await expect(move.getByRole("button", { name: /^Move it/ })).toHaveAttribute("aria-disabled", "false");
+});
+
+test("what is owned is taken from a list in one step, and a faulty list leaves it as it was", async ({
+  page,
+}) => {
+  await openSet(page);
+  const owned = page.getByLabel("Owned of W600x2250");
+  const take = async (name: string, text: string) => {
+    const chooser = page.waitForEvent("filechooser");
+    await page.getByRole("button", { name: "Take owned from a file" }).click();
+    await (await chooser).setFiles({ name, mimeType: "text/csv", buffer: Buffer.from(text) });
+  };
+  await take("store.csv", "code;quantity\nW600x2250;30,0\nOther;4\n");
+  await expect(owned).toHaveValue("30");
+  const notice = page.locator(".set-pieces");
+  await expect(notice).toContainText("One code taken: 30 pieces owned.");
+  await expect(notice).toContainText('line 3: the kit has no piece "Other"; the line is left out.');
+  for (const [list, says] of [
+    ["code;quantity\nW600x2250;-3\n", 'line 2: "-3" of "W600x2250" is less than none.'],
+    ["", "line 1: there is nothing in it."],
+  ] as const) {
+    await take("store.csv", list);
+    await expect(notice).toContainText("Nothing was taken from the file.");
+    await expect(notice).toContainText(says);
+    await expect(owned).toHaveValue("30");
+  }
+  await page.keyboard.press("Control+Z");
+  await expect(owned).toHaveValue("");
+});
+
+test("a change of the set leads to its own interval in plan and elevation", async ({ page }) => {
+  await openSet(page);
+  await page.getByRole("button", { name: "Find the cheapest set" }).click();
+  await page.locator(".change").first().click({ timeout: 60_000 });
+  await expect(page.locator(".set")).toBeHidden();
+  // The pane offers other covers only where the hand is on an interval.
+  await expect(page.getByText("Choose a free interval of the face to see its other covers.")).toBeHidden();
+});
+
 for (const theme of ["light", "dark"] as const) {
   test(`can be used by everyone, ${theme}`, async ({ page }) => {
     await page.emulateMedia({ colorScheme: theme });

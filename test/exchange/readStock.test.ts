@@ -169,7 +169,7 @@ describe("a list that is refused", () => {
       says: /no line names a piece of the kit/,
     },
     { why: "an open quote", text: 'code;quantity\n"Pin;4', says: /line 2: expected a closing quote/ },
-    { why: "an empty file", text: "", says: /line 1: no column is named "code"/ },
+    { why: "an empty file", text: "", says: /line 1: there is nothing in it/ },
     { why: "a picture", text: "\u0089PNG\u0000\u0000", says: /neither a table as text nor a workbook/ },
   ])("$why", ({ text, says }) => {
     const answer = read(text);

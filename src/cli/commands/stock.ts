@@ -45,6 +45,8 @@ export async function runStock(
   if (written.status === "failed") return stop(io, `Cannot write ${written.path}: ${written.reason}.\n`);
   const all = [...warnings, ...remarks.map(({ message }) => `${name}, ${message}.`)];
   const pieces = Object.values(stock).reduce((sum, count) => sum + count, 0);
-  await io.err(`${warningList(all)}${lines} codes taken, ${pieces} pieces owned.\n`);
+  await io.err(
+    `${warningList(all)}${lines} ${lines === 1 ? "code" : "codes"} taken, ${pieces} ${pieces === 1 ? "piece" : "pieces"} owned.\n`,
+  );
   return 0;
 }

@@ -1,5 +1,5 @@
 // What the set that was found changes: every free interval that is filled otherwise than by itself, before over after, with
-// what it would cost to leave that one alone. A click goes to its wall in the plan.
+// what it would cost to leave that one alone. A click goes to it in plan and elevation.
 
 import { useState } from "react";
 import type { IntervalChange, SetChanges } from "../../fill/setChanges.ts";
@@ -82,12 +82,16 @@ function ChangeRow({ change, standard, result, currency }: ChangeRowProps) {
   const { speech } = useSpeech();
   const { doc } = useEditorState().history;
   const amount = useAmounts(result.set.countedBy, currency);
-  const { unit, wall, from, to, before, after, undone } = change;
+  const { unit, wall, faces, from, to, before, after, undone } = change;
   const write = speech.write;
   const goThere = () => {
     bench.editor.set((state) => showUnit(state, unit));
     selectItem(bench, { bucket: "walls", id: wall });
-    changeScreen(bench, { over: null });
+    changeScreen(bench, { over: null, isPaneOpen: true });
+    // One wall may have several changes: the hand comes to lie on the interval itself.
+    const [face] = faces;
+    if (face === undefined) return;
+    bench.focus.set(() => ({ unit, face, level: "stretch", x: (from + to) / 2, z: 1 }));
   };
   const text = ({ widths }: IntervalChange["before"]) => widths.map(write).join(" + ");
   return (

@@ -2,9 +2,9 @@
 
 import { useEffect, useState } from "react";
 import type { PanelSet } from "../../fill/result.ts";
+import { percentUp } from "../../units.ts";
 import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import { formatNumber } from "../words/numbers.ts";
-import { percentUp } from "./claim.ts";
 import { inputsOf } from "./inputs.ts";
 import { dropPins, isKept, keepPins } from "./limitEdits.ts";
 import type { Optimiser, Run, SetResult } from "./optimiser.ts";

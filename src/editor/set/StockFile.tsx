@@ -39,7 +39,7 @@ export function useStockFile(kit: Kit): StockFile {
         accept=".csv,.tsv,.txt,.xlsx"
         className="hidden"
         tabIndex={-1}
-        aria-label={w("stock-file")}
+        aria-hidden
         onChange={({ target }) => {
           const [chosen] = target.files ?? [];
           if (chosen !== undefined) void read(chosen);

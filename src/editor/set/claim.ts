@@ -2,6 +2,7 @@
 // stays true.
 
 import type { PanelSet } from "../../fill/result.ts";
+import { percentUp } from "../../units.ts";
 import type { SetWord } from "./setWord.ts";
 
 export interface Claim {
@@ -41,15 +42,4 @@ function reasonOf(status: PanelSet["status"], proof: PanelSet["proof"]) {
     default:
       return status satisfies never;
   }
-}
-
-const STEPS = 1000; // of a percent
-
-/** `part` of `whole` in percent, rounded up to a thousandth; 0 of nothing. */
-export function percentUp(part: number, whole: number): number {
-  if (part <= 0 || whole <= 0) return 0;
-  const exact = (100 * STEPS * part) / whole;
-  // A whole number of thousandths but for the dust of the division is that number.
-  const nearest = Math.round(exact);
-  return (Math.abs(exact - nearest) < 1e-6 ? nearest : Math.ceil(exact)) / STEPS;
 }

@@ -47,6 +47,8 @@ export function readStock(bytes: Uint8Array, kit: Kit): StockAnswer {
   const table = stockTable(bytes, isCode);
   if (table.status === "broken") return refused(table.line, "table", table.reason);
   const rows = table.rows.map(trimmed);
+  if (rows.every(({ cells }) => cells.every((cell) => cell === undefined)))
+    return refused(1, "table", "there is nothing in it");
   const found = stockColumns(rows, isCode);
   if (found.status !== "ok") return refused(rows[0]?.line ?? 1, "columns", columnsFault(found));
   const { code: codeAt, quantity, first } = found.columns;

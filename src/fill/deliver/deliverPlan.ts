@@ -8,12 +8,12 @@
 
 import type { Kit } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
-import { greatestNeed, pieceFinder, windowNeeds } from "../dayNeeds.ts";
+import { greatestNeed, isConsumed, pieceFinder, windowNeeds } from "../dayNeeds.ts";
 import type { FillDocument } from "../result.ts";
 import { type HandedSwap, handedSwaps } from "./handedSwaps.ts";
 import { followers, ownPlaces, type Spot, sizeClass } from "./homes.ts";
 import { compareItems, type DeliverItem, type NeedLine, type PourNeed, pourNeeds } from "./pourNeeds.ts";
-import { isConsumed, sparesOf } from "./spares.ts";
+import { sparesOf } from "./spares.ts";
 import { type MoveKind, transfer } from "./transfer.ts";
 
 /** A place of a pour that any list can name. */

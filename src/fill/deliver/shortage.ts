@@ -9,6 +9,7 @@ import { castingsOf, pourDays } from "../castings.ts";
 import {
   type DayNeeds,
   dayNeeds,
+  daysTaken,
   greatestNeed,
   ownedOf,
   pieceFinder,
@@ -17,7 +18,7 @@ import {
   windowNeeds,
 } from "../dayNeeds.ts";
 import type { FillDocument } from "../result.ts";
-import { isConsumed, sparesOf } from "./spares.ts";
+import { sparesOf } from "./spares.ts";
 
 /** `pours` and `units`: of the days on which it is short. */
 export interface ShortageLine extends Where {
@@ -65,8 +66,7 @@ export function shortageOf(fill: FillDocument, kit: Kit, project: Project): Shor
   const find = pieceFinder(kit);
   const prices = new Map(kit.pieces.map(({ code, price }) => [code, price]));
   const lines = [...needs.lines].sort(compareLines).map(({ code, family }): ShortageLine => {
-    // What stays in the concrete is used up: every day adds to what all days before have taken.
-    const stays = isConsumed(family) ? days.length : (find(code)?.stays ?? 0);
+    const stays = daysTaken(family, find(code));
     const needed = greatestNeed(needs, code, stays);
     const owned = ownedOf(project, code);
     const short = Math.max(0, needed - owned);

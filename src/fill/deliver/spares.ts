@@ -1,4 +1,4 @@
-// How many more of a piece go out than a pour needs, and which pieces never come back.
+// How many more of a piece go out than a pour needs.
 
 import type { Family } from "../../kit/kit.ts";
 
@@ -23,9 +23,4 @@ export function sparesOf(family: Family, needed: number): number {
   const isPanel = family === "wall-panel" || family === "slab-panel";
   if (isPanel && needed < SPARES.leastPanels) return 0;
   return Math.ceil((needed * (SPARE_PERCENT[family] ?? 0)) / 100);
-}
-
-/** Stays in the concrete: each pour needs new ones. */
-export function isConsumed(family: Family): boolean {
-  return family === "tie-sleeve";
 }

@@ -9,7 +9,7 @@ import type { Kit, Piece } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import type { Casting } from "../castings.ts";
-import { ownedOf, pieceFinder } from "../dayNeeds.ts";
+import { daysTaken, ownedOf, pieceFinder } from "../dayNeeds.ts";
 import { codeSwap } from "../mirror.ts";
 import type { BillLine, SetPiece } from "../result.ts";
 
@@ -135,10 +135,11 @@ function growingSet(cutFrom: (code: string) => Piece | undefined): GrowingSet {
       const own = ofCode(line);
       const before = own.needed;
       own.counts[day] = (own.counts[day] ?? 0) + line.quantity;
-      const stays = cutFrom(line.code)?.stays ?? 0;
+      const stays = daysTaken(line.family, cutFrom(line.code));
       for (let first = Math.max(0, day - stays); first <= day; first++) {
         let sum = 0;
-        for (let k = first; k <= first + stays; k++) sum += own.counts[k] ?? 0;
+        for (let k = first; k <= Math.min(first + stays, own.counts.length - 1); k++)
+          sum += own.counts[k] ?? 0;
         own.needed = Math.max(own.needed, sum);
       }
       return [before, own.needed];

@@ -89,7 +89,7 @@ export function* tradeOff(input: TradeOffInput): Generator<TradeOffProgress, Tra
 
 function* widthCurve(input: TradeOffInput): Generator<TradeOffProgress, readonly Found[]> {
   const most = Math.max(2, input.points ?? POINTS);
-  const found: Found[] = [];
+  let found: readonly Found[] = [];
   const charge = input.project.objective.filler ?? 0;
   for (let mostWidths: number | null = null; found.length < most; ) {
     const next: Found | null = yield* chosen(
@@ -98,11 +98,22 @@ function* widthCurve(input: TradeOffInput): Generator<TradeOffProgress, readonly
       { curve: "widths", found: found.length, most },
     );
     if (next === null) break;
-    found.push(next);
+    found = withFewer(found, next);
     mostWidths = next.point.widths - 1;
     if (mostWidths < 1) break;
   }
   return found;
+}
+
+/**
+ * The points with one of fewer widths. Those dearer than it go: a search whose work ran out may end above one that was allowed less,
+ * and a choice of fewer widths serves in the place of theirs.
+ */
+export function withFewer<P extends { readonly point: Pick<CurvePoint, "cost"> }>(
+  found: readonly P[],
+  next: P,
+): readonly P[] {
+  return [...found.filter(({ point }) => point.cost <= next.point.cost), next];
 }
 
 function* fillerCurve(input: TradeOffInput): Generator<TradeOffProgress, readonly Found[]> {

@@ -1,6 +1,7 @@
 // What the store hands out beside the panels: how much a pour needs, how much is added for loss, what comes back.
 
-import { isConsumed, SPARE_PERCENT, SPARES, sparesOf } from "../../fill/deliver/spares.ts";
+import { isConsumed } from "../../fill/dayNeeds.ts";
+import { SPARE_PERCENT, SPARES, sparesOf } from "../../fill/deliver/spares.ts";
 import type { Family } from "../../kit/kit.ts";
 import type { SquareMetre } from "../../units.ts";
 import type { ListItem } from "./listItems.ts";

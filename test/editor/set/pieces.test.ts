@@ -3,7 +3,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { chartLines } from "../../../src/editor/set/chart.ts";
-import { claimOf, percentUp } from "../../../src/editor/set/claim.ts";
+import { claimOf } from "../../../src/editor/set/claim.ts";
 import { dearerBy, plotted } from "../../../src/editor/set/curvePlot.ts";
 import type { Told } from "../../../src/editor/set/optimiser.ts";
 import {
@@ -20,6 +20,7 @@ import type { NeededPiece } from "../../../src/fill/optimise/pourNeeds.ts";
 import type { CurvePoint } from "../../../src/fill/optimise/tradeOff.ts";
 import type { PanelSet, SetPiece } from "../../../src/fill/result.ts";
 import { demoKit } from "../../../src/kit/demo.ts";
+import { percentUp } from "../../../src/units.ts";
 
 const need = (code: string, needed: number, family: NeededPiece["family"] = "wall-panel"): NeededPiece => ({
   code,

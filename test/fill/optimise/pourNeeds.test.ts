@@ -20,6 +20,7 @@ function readKit(): Kit {
       { ...panel, code: "L", price: 10, hand: "left" },
       { ...panel, code: "R", price: 10, hand: "right" },
       { code: "P", family: "prop", least: 1000, greatest: 3000, mass: 10, stays: 2 },
+      { code: "S", family: "tie-sleeve", length: 100, mass: 0.1 },
     ],
     rules: {},
   });
@@ -53,10 +54,12 @@ function scheme(rows: readonly PourRow[], stock: Readonly<Record<string, number>
 
 type Counts = Readonly<Record<string, number>>;
 
+const FAMILY_OF: Readonly<Record<string, BillLine["family"]>> = { P: "prop", S: "tie-sleeve" };
+
 function bill(counts: Counts): readonly BillLine[] {
   return Object.entries(counts).map(([code, quantity]) => ({
     code,
-    family: code === "P" ? "prop" : "wall-panel",
+    family: FAMILY_OF[code] ?? "wall-panel",
     quantity,
     mass: 0,
     area: 0,
@@ -128,6 +131,19 @@ describe("what a pour adds", () => {
     expect(
       pours.map((pour) => Object.fromEntries(pour.adds.map(({ code, count }) => [code, count]))),
     ).toEqual(adds);
+  });
+
+  it("is every sleeve of every pour, since those stay in the concrete", () => {
+    const { pours, pieces } = needsOf(scheme([["A"], ["B", null, true], ["A"]], { S: 9 }), {
+      A: { S: 6 },
+      B: { S: 4 },
+    });
+    expect(pours.map(({ adds }) => adds.map(({ count, toBuy }) => [count, toBuy]))).toEqual([
+      [[6, 0]],
+      [[4, 1]],
+      [[6, 6]],
+    ]);
+    expect(pieces.map(({ code, needed }) => [code, needed])).toEqual([["S", 16]]);
   });
 
   it("is paid for only beyond the pieces owned", () => {

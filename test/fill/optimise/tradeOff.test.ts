@@ -1,7 +1,7 @@
 // The two curves of a set, point by point against enumeration.
 
 import { describe, expect, it, vi } from "vitest";
-import { type TradeOffInput, tradeOff } from "../../../src/fill/optimise/tradeOff.ts";
+import { type TradeOffInput, tradeOff, withFewer } from "../../../src/fill/optimise/tradeOff.ts";
 import { writeCurve } from "../../../src/fill/writeCurve.ts";
 import { loadUnion } from "../../../src/geom/union.ts";
 import { resolveKit } from "../../../src/kit/resolve.ts";
@@ -57,6 +57,18 @@ describe("the curves of small sets", () => {
       expect(lowerBound).toBeLessThanOrEqual(cost);
       if (status === "optimal") expect(lowerBound).toBeCloseTo(cost, 6);
     }
+  });
+});
+
+describe("a point of fewer widths", () => {
+  it.each([
+    { why: "that costs more stands beside those before", costs: [10, 11, 14], left: [10, 11, 14] },
+    { why: "that costs the same does, too", costs: [10, 10], left: [10, 10] },
+    { why: "that is cheaper, where work ran out, takes their place", costs: [9, 12, 13, 11], left: [9, 11] },
+  ])("$why", ({ costs, left }) => {
+    const points = costs.map((cost) => ({ point: { cost } }));
+    const found = points.reduce<readonly (typeof points)[number][]>(withFewer, []);
+    expect(found.map(({ point }) => point.cost)).toEqual(left);
   });
 });
 
