@@ -75,6 +75,7 @@ export const ENGLISH = {
   range: "{least} to {greatest} {unit}",
   "range-plain": "{least} to {greatest}",
   "out-of-range": "{value} is out of range: give {range}.",
+  "no-whole": "{value} is no whole number: give {range}.",
   "no-figure": "“{value}” is no figure: give {range}.",
   "not-taken": "Not taken: {reason}",
   lacks: "To be taken, this still asks for: {fields}.",

@@ -76,6 +76,7 @@ export const SPANISH: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   range: "{least} a {greatest} {unit}",
   "range-plain": "{least} a {greatest}",
   "out-of-range": "{value} está fuera del rango: dé {range}.",
+  "no-whole": "{value} no es un número entero: dé {range}.",
   "no-figure": "«{value}» no es una cifra: dé {range}.",
   "not-taken": "No se tomó: {reason}",
   lacks: "Para tomarlo falta todavía: {fields}.",

@@ -76,6 +76,7 @@ export const PORTUGUESE: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   range: "{least} a {greatest} {unit}",
   "range-plain": "{least} a {greatest}",
   "out-of-range": "{value} está fora da faixa: dê {range}.",
+  "no-whole": "{value} não é um número inteiro: dê {range}.",
   "no-figure": "“{value}” não é um número: dê {range}.",
   "not-taken": "Não foi aceito: {reason}",
   lacks: "Para ser aceito, ainda falta: {fields}.",
