@@ -1,7 +1,6 @@
 // Does a slab bear the storeys cast above it, and a prop what comes down through all of them?
 
 import { loadToCompare } from "../check/en1065Limit.ts";
-import { CONSTRUCTION, EN12812_SLAB_SOURCE } from "../check/en12812SlabLoad.ts";
 import { type Answer, refusalText } from "../check/range.ts";
 import { type ShoringCycle, shoringCycle } from "../check/shoringCycle.ts";
 import { SHORING_FORMULA, SHORING_SOURCE } from "../check/shoringSteps.ts";
@@ -12,7 +11,7 @@ import type { Check, CheckInput, ShoringRow } from "./checkDocument.ts";
 import type { CheckedEntry } from "./entry.ts";
 import { input, judgedBy, notChecked, placeIn, type Unjudged, unjudged } from "./judging.ts";
 import { propBearing, propStrengthWords, type UsedProp } from "./propStrength.ts";
-import { slabWeight } from "./slabLoad.ts";
+import { slabLoadWords, slabWeight, workLoad } from "./slabLoad.ts";
 
 /** What the checks of shoring take for granted. */
 export const SHORING_ASSUMPTIONS: readonly string[] = [
@@ -42,7 +41,7 @@ function slabCheck(entry: CheckedEntry, shoring: Shoring, cycle: Answer<ShoringC
   const start = started(entry, shoring, "shoring-slab", "kPa");
   if (cycle.status === "refused") return notChecked(start, refusalText(cycle));
   const { ratio, step, level } = cycle.value.peakSlab;
-  const value = ratio * slabWeight(loads, entry.storey.slab) + loads.formworkLoad + CONSTRUCTION;
+  const value = ratio * slabWeight(loads, entry.storey.slab) + loads.formworkLoad + workLoad(loads);
   const known = {
     ...start,
     where: placeIn(name),
@@ -75,7 +74,7 @@ function propCheck(entry: CheckedEntry, shoring: Shoring, cycle: Answer<ShoringC
   };
   if (cycle.status === "refused") return notChecked(start, refusalText(cycle));
   const { ratio, step, level } = cycle.value.peakShore;
-  const onArea = ratio * slabWeight(loads, entry.storey.slab) + loads.formworkLoad + CONSTRUCTION;
+  const onArea = ratio * slabWeight(loads, entry.storey.slab) + loads.formworkLoad + workLoad(loads);
   const load = onArea * prop.area * loads.continuity;
   const value = loadToCompare(load, loads.propStrength);
   const strength = propStrengthWords(used, loads);
@@ -113,7 +112,7 @@ function started(entry: CheckedEntry, shoring: Shoring, kind: string, unit: stri
     unit,
     inputs: schemeInputs(entry, shoring),
     formula: SHORING_FORMULA,
-    source: `${SHORING_SOURCE}; people at work: ${EN12812_SLAB_SOURCE}`,
+    source: `${SHORING_SOURCE}; people at work: ${slabLoadWords(entry.loads, entry.storey.slab).source}`,
   });
 }
 
@@ -125,6 +124,6 @@ function schemeInputs({ loads, storey }: CheckedEntry, shoring: Shoring): readon
     input("", "storeys cast", shoring.storeys),
     input("D", "weight of a slab", slabWeight(loads, storey.slab), "kPa"),
     input("g", "weight of the formwork", loads.formworkLoad, "kPa"),
-    input("w", "people at work on the topmost slab", CONSTRUCTION, "kPa"),
+    input("w", "people at work on the topmost slab", workLoad(loads), "kPa"),
   ];
 }

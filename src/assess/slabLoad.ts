@@ -1,7 +1,17 @@
 // What does the slab of a storey weigh on its forms, by the model the project chose, and how is that told?
 
-import { ACI347_SLAB_FORMULA, ACI347_SLAB_SOURCE, aci347SlabLoad } from "../check/aci347SlabLoad.ts";
-import { EN12812_SLAB_FORMULA, EN12812_SLAB_SOURCE, en12812SlabLoad } from "../check/en12812SlabLoad.ts";
+import {
+  ACI347_SLAB_FORMULA,
+  ACI347_SLAB_SOURCE,
+  aci347Live,
+  aci347SlabLoad,
+} from "../check/aci347SlabLoad.ts";
+import {
+  CONSTRUCTION,
+  EN12812_SLAB_FORMULA,
+  EN12812_SLAB_SOURCE,
+  en12812SlabLoad,
+} from "../check/en12812SlabLoad.ts";
 import { type Answer, computed } from "../check/range.ts";
 import { type SlabLoadInput, selfWeightOf } from "../check/slabBounds.ts";
 import type { Loads } from "../plan/loads.ts";
@@ -40,6 +50,11 @@ export function slabLoadWords(loads: Loads, thickness: Mm): SlabLoadWords {
 /** Weight of the slab itself. */
 export function slabWeight({ concreteDensity }: Loads, thickness: Mm): KiloPascal {
   return selfWeightOf({ thickness, density: concreteDensity });
+}
+
+/** The people and tools at work on a slab while it is cast, by the chosen model. */
+export function workLoad({ slabModel, motorisedCarts }: Loads): KiloPascal {
+  return slabModel === "EN 12812" ? CONSTRUCTION : aci347Live(motorisedCarts);
 }
 
 /** The load by the chosen model, refused where thickness, density or formwork is outside its range. */

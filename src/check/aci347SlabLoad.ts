@@ -39,7 +39,7 @@ export function aci347SlabLoad(input: SlabLoadInput, motorisedCarts: boolean): A
   const refusal = refusalOf([thickness, THICKNESS], [density, DENSITY], [formwork, FORMWORK]);
   if (refusal !== null) return refusal;
   const selfWeight = selfWeightOf(input);
-  const live = motorisedCarts ? LIVE_WITH_CARTS : LIVE;
+  const live = aci347Live(motorisedCarts);
   const least = motorisedCarts ? LEAST_WITH_CARTS : LEAST;
   return computed({
     selfWeight,
@@ -48,4 +48,9 @@ export function aci347SlabLoad(input: SlabLoadInput, motorisedCarts: boolean): A
     least,
     total: Math.max(selfWeight + formwork + live, least),
   });
+}
+
+/** Live load while concrete is placed, kPa; the same source. */
+export function aci347Live(motorisedCarts: boolean): KiloPascal {
+  return motorisedCarts ? LIVE_WITH_CARTS : LIVE;
 }

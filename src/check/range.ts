@@ -1,5 +1,7 @@
 // Is an input one for which a formula holds? Outside its range a formula gives no figure, only the range.
 
+import { roundSignificant } from "../units.ts";
+
 /** An input with the range in which a formula takes it, both ends included. */
 export interface Bounds {
   /** In words, to stand after "the": "slab thickness". */
@@ -35,8 +37,14 @@ export function computed<V>(value: V): Computed<V> {
   return { status: "computed", value };
 }
 
-/** "the prop's extension is 3600 mm; the figure holds from 2000 to 3500 mm" */
+/** In figures as people write them. "the prop's extension is 3600 mm; the figure holds from 2000 to 3500 mm" */
 export function refusalText({ input, value, least, greatest, unit }: Refusal): string {
   const behind = unit === "" ? "" : ` ${unit}`;
-  return `the ${input} is ${value}${behind}; the figure holds from ${least} to ${greatest}${behind}`;
+  const [is, from, to] = [value, least, greatest].map(written);
+  return `the ${input} is ${is}${behind}; the figure holds from ${from} to ${to}${behind}`;
+}
+
+// A figure that was worked out has digits to no end; one that is none at all is said as it is.
+function written(value: number): number {
+  return Number.isFinite(value) ? roundSignificant(value) : value;
 }

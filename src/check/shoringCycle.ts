@@ -38,7 +38,8 @@ const RESHORES = { input: "number of reshored storeys", least: 0, greatest: 6, u
 const STOREYS = { input: "number of storeys", least: 1, greatest: 60, unit: "" } as const;
 
 /**
- * Storey after storey to the last pour; slab and shore loads after every step, in slabs' own weights.
+ * Storey after storey to the last pour, then down to bare slabs; slab and shore loads after every step, in slabs' own
+ * weights.
  *
  * @param scheme - 1 to 6 storeys of shores, 0 to 6 of reshores, 1 to 60 storeys; outside these it is refused
  */
@@ -58,8 +59,12 @@ export function shoringCycle(scheme: ShoringScheme): Answer<ShoringCycle> {
   };
   for (let storey = 1; storey <= storeys; storey++) {
     take({ kind: "pour" });
-    if (storey < storeys) for (const step of stepsBetween(scheme, state)) take(step);
+    if (storey < storeys && countOf(state, "shores") >= shores)
+      for (const step of stepsOfStrip(scheme, state)) take(step);
   }
+  // The building is not done while shores stand: on few storeys a slab carries most when the first ones come out.
+  while (countOf(state, "shores") > 0) for (const step of stepsOfStrip(scheme, state)) take(step);
+  while (countOf(state, "reshores") > 0) take({ kind: "remove", level: lowestOf(state, "reshores") });
   const peak = (of: (record: ShoringRecord) => readonly number[]) => peakOf(records, of);
   return computed({
     records,
@@ -68,19 +73,23 @@ export function shoringCycle(scheme: ShoringScheme): Answer<ShoringCycle> {
   });
 }
 
-/** Shores come out where as many storeys stand on them as there are sets; then the slab they left is reshored. */
-function stepsBetween(
-  { shores, reshores, first }: ShoringScheme,
-  { supports }: ShoringState,
-): readonly ShoringStep[] {
-  const lowest = (kind: "shores" | "reshores") => supports.indexOf(kind) + 1;
-  const count = (kind: "shores" | "reshores") => supports.filter((each) => each === kind).length;
-  if (count("shores") < shores) return [];
-  const strip = { kind: "remove", level: lowest("shores") } as const;
+/** The lowest shores come out, the slab they left is reshored, and of full sets of reshores the lowest goes. */
+function stepsOfStrip({ reshores, first }: ShoringScheme, state: ShoringState): readonly ShoringStep[] {
+  const strip = { kind: "remove", level: lowestOf(state, "shores") } as const;
   const takeOut: readonly ShoringStep[] =
-    reshores > 0 && count("reshores") >= reshores ? [{ kind: "remove", level: lowest("reshores") }] : [];
+    reshores > 0 && countOf(state, "reshores") >= reshores
+      ? [{ kind: "remove", level: lowestOf(state, "reshores") }]
+      : [];
   const putBack: readonly ShoringStep[] = reshores > 0 ? [{ kind: "reshore", level: strip.level }] : [];
   return first === "shores" ? [strip, ...takeOut, ...putBack] : [...takeOut, strip, ...putBack];
+}
+
+function countOf({ supports }: ShoringState, kind: "shores" | "reshores"): number {
+  return supports.filter((each) => each === kind).length;
+}
+
+function lowestOf({ supports }: ShoringState, kind: "shores" | "reshores"): number {
+  return supports.indexOf(kind) + 1;
 }
 
 function peakOf(records: readonly ShoringRecord[], of: (record: ShoringRecord) => readonly number[]) {

@@ -78,10 +78,16 @@ function predictionLines({ predictions }: CheckDocument): readonly string[] {
   });
 }
 
+// Where one of a kind is over without a share of a limit, no share is the most: it is told below, with what is over.
 function mostUsed(checks: readonly Check[]): readonly string[] {
+  const beyond = new Set(
+    checks.flatMap(({ kind, status, utilisation }) =>
+      status === "over" && utilisation === null ? [kind] : [],
+    ),
+  );
   const most = new Map<string, Check>();
   for (const check of checks) {
-    if (check.utilisation === null) continue;
+    if (check.utilisation === null || beyond.has(check.kind)) continue;
     const before = most.get(check.kind);
     if (before === undefined || check.utilisation > (before.utilisation ?? 0)) most.set(check.kind, check);
   }

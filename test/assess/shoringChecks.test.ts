@@ -51,6 +51,24 @@ describe("storey over storey", () => {
     expect(byProp!.limit).toBeCloseTo((68 * 3.5) / 2.4 ** 2 / 1.65, 6);
   });
 
+  // D = 24 · 0.15 = 3.6 kPa, forms 0.5 kPa; ACI 347 takes 2.4 kPa of live load, 3.6 kPa with motorised carts.
+  it.each([
+    { motorisedCarts: false, live: 2.4 },
+    { motorisedCarts: true, live: 3.6 },
+  ])(
+    "takes the work of the load model: ACI 347, carts $motorisedCarts, $live kPa",
+    ({ motorisedCarts, live }) => {
+      const loads = { slabModel: "ACI 347", motorisedCarts, shoring: { shores: 1, storeys: 3 } };
+      const given = propped({ loads: loads as never });
+      const [slab, prop] = shoringChecks(
+        entryOf({ ...given, project: { ...given.project, concrete: { serviceLoad: 12 } }, kit: classed }),
+      );
+      expect(slab!.value).toBeCloseTo(2 * 3.6 + 0.5 + live, 9);
+      expect(prop!.value).toBeCloseTo((3.6 + 0.5 + live) * 1.44, 9);
+      expect(slab!.source).toMatch(/people at work: ACI 347/);
+    },
+  );
+
   it("is not judged without what slab and prop bear", () => {
     const [slab, prop] = checksOf({ shores: 2, storeys: 8 }, null, {
       ...demoKit,
@@ -77,6 +95,8 @@ describe("storey over storey", () => {
       "pour 3",
       "remove 2",
       "pour 4",
+      "remove 3",
+      "remove 4",
     ]);
     expect(rows[5]!.slabs[1]).toBeCloseTo(2.25, 9);
   });

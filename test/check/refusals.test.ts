@@ -233,6 +233,7 @@ const NO_ROW: Readonly<Record<string, string>> = {
   "envelope.ts refusedSize": "the range itself",
   "envelope.ts pressureAt": "reads an envelope",
   "envelope.ts thrustBetween": "reads an envelope",
+  "aci347SlabLoad.ts aci347Live": "one of two figures",
   "envelope.ts wallThrust": "reads an envelope",
   "tieRows.ts tieLineLoads": "strips of a line that tieRowLoads has checked",
   "linearBeam.ts loadAt": "statics, a part of tieRowLoads",
@@ -351,4 +352,21 @@ describe("what is never nothing", () => {
     const answer = FORMULAS.get(name)!(...(withNumber(args, path.split("."), 0) as readonly unknown[]));
     expect(answer).toMatchObject({ status: "refused", value: 0 });
   });
+});
+
+// 3.45 MPa over a strength of (4.35/7)^(1/0.6)·30 MPa has no end of digits.
+it.each([
+  { why: "worked out", value: 17.026045440835507, said: "17.026" },
+  { why: "given", value: 3600, said: "3600" },
+  { why: "none at all", value: Number.NaN, said: "NaN" },
+])("a refusal says a figure $why as people write it", ({ value, said }) => {
+  const text = refusalText({
+    status: "refused",
+    input: "strength",
+    value,
+    least: 6,
+    greatest: 17,
+    unit: "MPa",
+  });
+  expect(text).toBe(`the strength is ${said} MPa; the figure holds from 6 to 17 MPa`);
 });

@@ -1,6 +1,7 @@
 // What a person reads of the strength of the slab: needed, expected when, and how long before or after striking.
 
 import { expect, it } from "vitest";
+import type { Check } from "../../src/assess/checkDocument.ts";
 import { checkSummary } from "../../src/cli/checkSummary.ts";
 import { assessed } from "../support/assessed.ts";
 import { fillDocument, projectOf } from "../support/filled.ts";
@@ -49,4 +50,27 @@ it("says nothing of it where nothing is known, and names the checks of all pours
   const summary = summaryOf({});
   expect(summary).not.toContain("Slab of unit");
   expect(summary).toContain("Not checked: all pours: the pours have no days (pours[].day).");
+});
+
+// Walls whose rate no method gives are worse than columns at 70 % of theirs: a share would hide them.
+it("calls nothing of a kind the most used where another one is over without a share of a limit", () => {
+  const project = projectOf(roomPlan(0), {});
+  const document = assessed({ project, fill: fillDocument(project) });
+  const rate = (given: Partial<Check>): Check => ({
+    ...document.checks[0]!,
+    kind: "placing-rate",
+    unit: "m/h",
+    value: 2,
+    limit: null,
+    utilisation: null,
+    status: "over",
+    reason: "no rate of the method keeps the pressure that low",
+    ...given,
+  });
+  const columns = rate({ limit: 2.85, utilisation: 0.7, status: "within" });
+  const told = (checks: readonly Check[]) => checkSummary({ ...document, checks }, 0);
+  expect(told([columns])).toContain("Most used, placing-rate");
+  const both = told([rate({}), columns]);
+  expect(both).not.toContain("Most used, placing-rate");
+  expect(both).toMatch(/Over the stated limit: .*placing-rate 2 m\/h: no rate of the method/);
 });

@@ -198,6 +198,37 @@ describe("the most that slabs and shores carry", () => {
     }
   });
 
+  // A slab of few storeys carries most when shores come out from under it, not when the last one is cast.
+  it.each([
+    { why: "as many sets as storeys", shores: 3, storeys: 3, slab: 1, at: "remove 1" },
+    { why: "more sets than storeys", shores: 4, storeys: 2, slab: 1, at: "remove 1" },
+    { why: "one storey", shores: 1, storeys: 1, slab: 1, at: "remove 1" },
+    { why: "3S stopped before its peak at pour 6", shores: 3, storeys: 5, slab: 55 / 27, at: "remove 3" },
+    { why: "2S stopped before its peak at pour 4", shores: 2, storeys: 3, slab: 1.75, at: "remove 2" },
+  ])("$why: the last shores come out, too", ({ shores, storeys, slab, at }) => {
+    const { records, peakSlab } = value(shoringCycle({ shores, reshores: 0, first: "shores", storeys }));
+    expect(peakSlab.ratio).toBeCloseTo(slab, 9);
+    expect(peakSlab.step).toBe(at);
+    expectLevels(
+      records.at(-1)!.slabs,
+      Array.from({ length: storeys }, () => 1),
+      9,
+    );
+  });
+
+  it.each(["shores", "reshores"] as const)(
+    "every scheme ends on bare slabs that carry themselves, %s first",
+    (first) => {
+      for (const shores of [1, 2, 3])
+        for (const reshores of [0, 1, 2])
+          for (const storeys of [1, 2, 4, 7]) {
+            const last = value(shoringCycle({ shores, reshores, first, storeys })).records.at(-1)!;
+            for (const slab of last.slabs) expect(slab).toBeCloseTo(1, 9);
+            for (const shore of last.shores) expect(shore).toBe(0);
+          }
+    },
+  );
+
   it("T60: two storeys of shores, step by step (worked out by hand: each load shared equally above what stands)", () => {
     const rows: readonly [string, readonly (number | null)[], readonly (number | null)[]][] = [
       ["pour 1", [0], [1]],

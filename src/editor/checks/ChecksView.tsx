@@ -15,13 +15,14 @@ import { ResultsTab } from "./ResultsTab.tsx";
 import { ShoringTab } from "./ShoringTab.tsx";
 import { StrikingTab } from "./StrikingTab.tsx";
 import { showSpot } from "./showSpot.ts";
+import { TolerancesTab } from "./TolerancesTab.tsx";
 import { type Checks, useChecks } from "./useChecks.ts";
 import { useCheckWords } from "./useCheckWords.ts";
 import { useListed } from "./useListed.ts";
 import "./checks.css";
 import "./checkForms.css";
 
-const TABS = ["results", "pressure", "striking", "shoring", "lifting"] as const;
+const TABS = ["results", "pressure", "striking", "shoring", "lifting", "tolerances"] as const;
 type Tab = (typeof TABS)[number];
 
 export function ChecksView() {
@@ -66,6 +67,7 @@ export function ChecksView() {
         {tab === "striking" ? <StrikingTab {...parts} /> : null}
         {tab === "shoring" ? <ShoringTab {...parts} /> : null}
         {tab === "lifting" ? <LiftingTab {...parts} /> : null}
+        {tab === "tolerances" ? <TolerancesTab {...parts} /> : null}
       </div>
       {list === null ? null : <Cautions list={list} />}
     </section>

@@ -3,8 +3,8 @@
 
 import { useEffect, useId, useState } from "react";
 import type { Json } from "../../json/value.ts";
-import { parseTyped } from "../words/numbers.ts";
 import type { Fallback, Takes } from "./fields.ts";
+import { typedFigure } from "./typedFigure.ts";
 import { type CheckSpeech, useCheckWords } from "./useCheckWords.ts";
 
 export interface StatedFieldProps {
@@ -119,14 +119,13 @@ function Figure({ id, takes, fallback, value, onChange, speech, isAsked }: Figur
       if (value !== undefined) onChange(undefined);
       return;
     }
-    const typed = parseTyped(text);
-    if (typed === null) setFault(w("no-figure", { value: text.trim(), range }));
-    else if (typed < takes.least || typed > takes.greatest)
-      setFault(w("out-of-range", { value: figure(typed), range }));
+    const typed = typedFigure(text, takes);
+    if (typed.status === "no-figure") setFault(w("no-figure", { value: text.trim(), range }));
+    else if (typed.status !== "taken") setFault(w(typed.status, { value: figure(typed.value), range }));
     else {
       setText(null);
       setFault(null);
-      if (typed !== value) onChange(typed);
+      if (typed.value !== value) onChange(typed.value);
     }
   };
   return (

@@ -15,6 +15,8 @@ export interface Range {
   readonly least: number;
   readonly greatest: number;
   readonly unit?: string;
+  /** Whether it takes whole numbers only. */
+  readonly whole?: boolean;
 }
 
 export type Takes =

@@ -35,10 +35,18 @@ export function lineText(
     case "check":
       if (first === undefined) return { title: "", place: "" };
       // Under a wall or a room the line above says where.
-      return checkText(level === 3 ? { where: { ...first.where, face: "" }, walls: "" } : first, speech);
+      return named(
+        checkText(level === 3 ? { where: { ...first.where, face: "" }, walls: "" } : first, speech),
+        w("whole-unit"),
+      );
     default:
       return about satisfies never;
   }
+}
+
+/** A check of a whole unit has no place in it, but a line of its own beside those that have. */
+function named(text: LineText, whole: string): LineText {
+  return text.title === "" ? { ...text, title: whole } : text;
 }
 
 /** What is told of a place: walls stand for the face, whose name is the fill's own. */

@@ -20,6 +20,7 @@ export const ENGLISH = {
   "tab.striking": "Striking",
   "tab.shoring": "Slab and props",
   "tab.lifting": "Lifting",
+  "tab.tolerances": "Tolerances",
 
   list: "List of checks",
   unit: "Unit",
@@ -30,6 +31,7 @@ export const ENGLISH = {
   "all-kinds": "All checks",
   height: "{height} clear height",
   "all-pours": "all pours together",
+  "whole-unit": "whole unit",
   over: "over",
   within: "within",
   "not-checked": "not checked",
@@ -73,6 +75,7 @@ export const ENGLISH = {
   range: "{least} to {greatest} {unit}",
   "range-plain": "{least} to {greatest}",
   "out-of-range": "{value} is out of range: give {range}.",
+  "no-whole": "{value} is no whole number: give {range}.",
   "no-figure": "“{value}” is no figure: give {range}.",
   "not-taken": "Not taken: {reason}",
   lacks: "To be taken, this still asks for: {fields}.",
@@ -235,4 +238,12 @@ export const ENGLISH = {
   mass: "Mass",
   quantity: "Number",
   "mass-unit": "{mass} kg",
+
+  tolerances: "How far the concrete may be off",
+  "tolerances-note":
+    "Which rule holds is for the contract to say. How far a form bends uses up a part of each.",
+  "tolerances-none": "There is no concrete to measure yet.",
+  "tolerance-of": "Of what",
+  "tolerance-by": "Deviation",
+  "tolerance-mm": "{deviation} mm",
 } as const satisfies { readonly [key: string]: Phrase };

@@ -21,6 +21,7 @@ export const SPANISH: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   "tab.striking": "Desencofrado",
   "tab.shoring": "Losa y puntales",
   "tab.lifting": "Carga a mano",
+  "tab.tolerances": "Tolerancias",
 
   list: "Lista de verificaciones",
   unit: "Unidad",
@@ -31,6 +32,7 @@ export const SPANISH: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   "all-kinds": "Todas las verificaciones",
   height: "altura libre {height}",
   "all-pours": "todos los vaciados juntos",
+  "whole-unit": "toda la unidad",
   over: "sobre el límite",
   within: "dentro",
   "not-checked": "sin verificar",
@@ -74,6 +76,7 @@ export const SPANISH: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   range: "{least} a {greatest} {unit}",
   "range-plain": "{least} a {greatest}",
   "out-of-range": "{value} está fuera del rango: dé {range}.",
+  "no-whole": "{value} no es un número entero: dé {range}.",
   "no-figure": "«{value}» no es una cifra: dé {range}.",
   "not-taken": "No se tomó: {reason}",
   lacks: "Para tomarlo falta todavía: {fields}.",
@@ -236,4 +239,12 @@ export const SPANISH: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   mass: "Peso",
   quantity: "Cantidad",
   "mass-unit": "{mass} kg",
+
+  tolerances: "Cuánto puede desviarse el concreto",
+  "tolerances-note":
+    "Qué regla vale lo dice el contrato. Lo que cede el encofrado consume una parte de cada una.",
+  "tolerances-none": "Aún no hay concreto que medir.",
+  "tolerance-of": "De qué",
+  "tolerance-by": "Desviación",
+  "tolerance-mm": "{deviation} mm",
 };

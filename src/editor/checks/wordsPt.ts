@@ -21,6 +21,7 @@ export const PORTUGUESE: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   "tab.striking": "Desforma",
   "tab.shoring": "Laje e escoras",
   "tab.lifting": "Carga manual",
+  "tab.tolerances": "Tolerâncias",
 
   list: "Lista de verificações",
   unit: "Unidade",
@@ -31,6 +32,7 @@ export const PORTUGUESE: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   "all-kinds": "Todas as verificações",
   height: "pé-direito {height}",
   "all-pours": "todas as concretagens juntas",
+  "whole-unit": "toda a unidade",
   over: "acima do limite",
   within: "dentro",
   "not-checked": "sem verificar",
@@ -74,6 +76,7 @@ export const PORTUGUESE: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   range: "{least} a {greatest} {unit}",
   "range-plain": "{least} a {greatest}",
   "out-of-range": "{value} está fora da faixa: dê {range}.",
+  "no-whole": "{value} não é um número inteiro: dê {range}.",
   "no-figure": "“{value}” não é um número: dê {range}.",
   "not-taken": "Não foi aceito: {reason}",
   lacks: "Para ser aceito, ainda falta: {fields}.",
@@ -236,4 +239,11 @@ export const PORTUGUESE: Readonly<Record<keyof typeof ENGLISH, Phrase>> = {
   mass: "Peso",
   quantity: "Quantidade",
   "mass-unit": "{mass} kg",
+
+  tolerances: "Quanto o concreto pode desviar",
+  "tolerances-note": "Que regra vale é o contrato que diz. O que a fôrma cede consome uma parte de cada uma.",
+  "tolerances-none": "Ainda não há concreto a medir.",
+  "tolerance-of": "De quê",
+  "tolerance-by": "Desvio",
+  "tolerance-mm": "{deviation} mm",
 };
