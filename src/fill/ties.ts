@@ -12,6 +12,7 @@ import { type FaceJoints, jointsOf, MOST_ROWS, rowsAt } from "./joints.ts";
 import { pointInside } from "./onFace.ts";
 import { counted, lengthText, type ProblemLog } from "./problems.ts";
 import type { TieLine } from "./result.ts";
+import { checkRowLevels } from "./rowLevels.ts";
 import type { SettledOpening } from "./settled.ts";
 
 /** A tie line with what the spacing check needs. */
@@ -52,6 +53,7 @@ export function placeTies({ drafts, kit, log }: TieContext): readonly PlacedTie[
     log.add("error", "missing-rule", message, {});
     return [];
   }
+  checkRowLevels(drafts, rows, log);
   const edge = ruleValue(kit, "tieEdge") ?? 0;
   const joints = acrossFlushEnds(
     drafts,

@@ -184,6 +184,11 @@ export const SENTENCES: readonly Sentence[] = [
     pt: "O kit não dá linhas de gravatas (regra tieRows): nenhuma gravata é colocada.",
   },
   {
+    en: "The tie row at {row} mm is at the level where pieces of the stack stand on each other: no tie passes there; give the kit another row (rule tieRows).",
+    es: "La fila de corbatas a {row} mm está al nivel en que unas piezas de la pila se apoyan sobre otras: allí no pasa ninguna corbata; dé al kit otra fila (regla tieRows).",
+    pt: "A linha de gravatas a {row} mm está no nível em que umas peças da pilha se apoiam sobre outras: ali não passa nenhuma gravata; dê ao kit outra linha (regra tieRows).",
+  },
+  {
     en: "The sequence {widths} mm pinned on wall {wall} from {from} mm does not fit between the joints and other pinned pieces there: pin it anew or take the pin away. The wall is filled without it.",
     es: "La secuencia {widths} mm fijada en el muro {wall} desde {from} mm no cabe entre las juntas y otras piezas fijadas: fíjela de nuevo o suéltela. El muro se llena sin ella.",
     pt: "A sequência {widths} mm fixada na parede {wall} a partir de {from} mm não cabe entre as juntas e outras peças fixadas: fixe-a de novo ou solte-a. A parede é preenchida sem ela.",
