@@ -5,7 +5,7 @@ import type { PourNeeds } from "../../fill/optimise/pourNeeds.ts";
 import { useEditorState } from "../live/useWorkbench.tsx";
 import { planInHand } from "../over/planInHand.ts";
 import type { WorkPlan } from "../over/workPlan.ts";
-import { createCountClient } from "./countClient.ts";
+import { createPlanClient } from "../workers/planClient.ts";
 import { startCounter } from "./startWorkers.ts";
 
 export interface Needs {
@@ -27,13 +27,13 @@ interface Answer {
 export function useNeeds(): Needs {
   const document = useEditorState().history.doc;
   const plan = useMemo(() => planInHand(document), [document]);
-  const client = useMemo(() => createCountClient(startCounter), []);
+  const client = useMemo(() => createPlanClient(startCounter), []);
   useEffect(() => client.end, [client]);
   const [answer, setAnswer] = useState<Answer>({ of: null, counted: null, failure: null });
   useEffect(() => {
     if (plan === null) return;
     let isWanted = true;
-    client.count(plan).then(
+    client.about(plan, "count").then(
       (counted) => {
         if (isWanted && counted !== null) setAnswer({ of: plan, counted, failure: null });
       },
