@@ -1,16 +1,14 @@
 // Makes the checks of a project and hands them out: beside the page in a worker. The fill is worked out once for each
 // state of the plan; other loads or another concrete only check it anew.
 
-import { assessFill } from "../../assess/assessFill.ts";
 import type { Check, CheckDocument } from "../../assess/checkDocument.ts";
+import { checkProject } from "../../assess/checkProject.ts";
 import { entryNames } from "../../fill/entryNames.ts";
 import { fillProject } from "../../fill/fillProject.ts";
 import type { FillDocument, UnitFill } from "../../fill/result.ts";
 import type { Union } from "../../geom/union.ts";
 import type { Issue } from "../../json/issue.ts";
 import type { JsonObject } from "../../json/value.ts";
-import { readConcrete } from "../../plan/concrete.ts";
-import { readLoads } from "../../plan/loads.ts";
 import type { Project } from "../../plan/project.ts";
 import type { WorkPlan } from "../over/workPlan.ts";
 import type { CheckDetail, CheckedUnit, CheckList, CheckRow } from "./checkList.ts";
@@ -47,23 +45,12 @@ export function createChecker(union: Union): Checker {
   let filled: { readonly plan: WorkPlan; readonly fill: FillDocument } | null = null;
   let made: Made | null = null;
   return {
-    make: (plan, { loads, concrete }, version) => {
-      const [read, mix] = [readLoads(loads), readConcrete(concrete)];
-      if (read.status === "invalid" || mix.status === "invalid") {
-        const issues = [read, mix].flatMap((each) => (each.status === "invalid" ? each.issues : []));
-        return { status: "unread", issues };
-      }
+    make: (plan, stated, version) => {
       if (filled?.plan !== plan) filled = { plan, fill: fillProject(plan.project, plan.kit, union) };
       const { fill } = filled;
-      const document = assessFill({
-        ...plan,
-        fill,
-        loads: read.value,
-        defaults: read.defaults,
-        concrete: mix.value,
-        concreteDefaults: mix.defaults,
-      });
-      made = { version, document, fill };
+      const checks = checkProject({ ...plan, project: { ...plan.project, ...stated }, fill });
+      if (checks.status === "unread") return checks;
+      made = { version, document: checks.document, fill };
       return { status: "checked", list: listOf(made, plan.project) };
     },
     detail: (wanted, index) => {

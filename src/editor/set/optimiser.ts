@@ -32,7 +32,6 @@ export interface SetResult {
   readonly set: PanelSet;
   /** What keeps it in the plan. */
   readonly pins: readonly UnitPins[];
-  readonly told: readonly Told[];
 }
 
 export interface Run {
@@ -105,8 +104,7 @@ export function createOptimiser({ start, now, after }: OptimiserTools): Optimise
         const { set } = fill;
         if (set === undefined) return fail("the search gave no set");
         end();
-        const { told } = run.get();
-        change({ phase: "idle", result: { inputs: own.inputs, fill, set, pins, told } });
+        change({ phase: "idle", result: { inputs: own.inputs, fill, set, pins } });
         return;
       }
       case "broken":
@@ -148,7 +146,7 @@ export function createOptimiser({ start, now, after }: OptimiserTools): Optimise
     },
     cancel: () => {
       end();
-      run.set((state) => ({ ...state, phase: "idle", told: state.result?.told ?? [] }));
+      change({ phase: "idle", told: [] });
     },
     forget: () => {
       end();
