@@ -87,10 +87,12 @@ function setCheck(poured: Poured): Check {
     const short = pieces.filter(
       ({ code, owned, toBuy, needed }) => needed < (need.get(code) ?? 0) || owned + toBuy < needed,
     );
-    return faultless(
-      start,
-      short.map(({ code, owned, toBuy }) => `${code}: ${owned + toBuy} of ${need.get(code) ?? 0}`),
-    );
+    const listed = new Set(pieces.map(({ code }) => code));
+    const absent = [...need].filter(([code]) => !listed.has(code));
+    return faultless(start, [
+      ...short.map(({ code, owned, toBuy }) => `${code}: ${owned + toBuy} of ${need.get(code) ?? 0}`),
+      ...absent.map(([code, needed]) => `${code}: 0 of ${needed}`),
+    ]);
   }
   if (project.buy) return notApplicable(start, "what is not owned is bought: no stock is a limit");
   const panels = new Set(piecesOf(kit, "wall-panel").map(({ code }) => code));

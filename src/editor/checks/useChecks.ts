@@ -8,7 +8,7 @@ import { useEditorState } from "../live/useWorkbench.tsx";
 import { planInHand } from "../over/planInHand.ts";
 import type { WorkPlan } from "../over/workPlan.ts";
 import type { Stated } from "./checker.ts";
-import type { CheckDetail, CheckList } from "./checkList.ts";
+import type { CheckDetail, CheckList, CheckRow } from "./checkList.ts";
 import { type CheckClient, createCheckClient } from "./client.ts";
 import { startChecker } from "./startChecker.ts";
 
@@ -95,9 +95,21 @@ function isSamePlan(a: PlanDocument, b: PlanDocument): boolean {
   return [...keys].every((key) => BESIDE.includes(key) || Object.is(a[key], b[key]));
 }
 
-/** One check whole, asked for when it is first looked at; the last one stays until the next is there. */
-export function useDetail({ client, list }: Checks, index: number | null): CheckDetail | null {
-  const [detail, setDetail] = useState<CheckDetail | null>(null);
+/** A check that is looked at, the worst of so many. */
+export interface LookedAt {
+  readonly detail: CheckDetail;
+  readonly of: number;
+}
+
+/**
+ * One check whole, asked for when it is first looked at; the last one stays until the next is there.
+ *
+ * @param rows - the worst first
+ */
+export function useDetail({ client, list }: Checks, rows: readonly CheckRow[]): LookedAt | null {
+  const [detail, setDetail] = useState<LookedAt | null>(null);
+  const index = rows[0]?.index ?? null;
+  const of = rows.length;
   useEffect(() => {
     if (list === null || index === null) {
       setDetail(null);
@@ -105,11 +117,11 @@ export function useDetail({ client, list }: Checks, index: number | null): Check
     }
     let isWanted = true;
     client.detail(list.version, index).then((found) => {
-      if (isWanted && found !== null) setDetail(found);
+      if (isWanted && found !== null) setDetail({ detail: found, of });
     });
     return () => {
       isWanted = false;
     };
-  }, [client, list, index]);
+  }, [client, list, index, of]);
   return detail;
 }
