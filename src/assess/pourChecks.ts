@@ -83,16 +83,18 @@ function setCheck(poured: Poured): Check {
   );
   const need = greatestNeed(poured);
   if (fill.set !== undefined) {
-    const { pieces } = fill.set;
+    const listed = new Set(fill.set.pieces.map(({ code }) => code));
+    // Of a kind that it does not list the set has none.
+    const absent = [...need.keys()].filter((code) => !listed.has(code));
+    const none = absent.map((code) => ({ code, needed: 0, owned: 0, toBuy: 0 }));
+    const pieces = [...fill.set.pieces, ...none];
     const short = pieces.filter(
       ({ code, owned, toBuy, needed }) => needed < (need.get(code) ?? 0) || owned + toBuy < needed,
     );
-    const listed = new Set(pieces.map(({ code }) => code));
-    const absent = [...need].filter(([code]) => !listed.has(code));
-    return faultless(start, [
-      ...short.map(({ code, owned, toBuy }) => `${code}: ${owned + toBuy} of ${need.get(code) ?? 0}`),
-      ...absent.map(([code, needed]) => `${code}: 0 of ${needed}`),
-    ]);
+    return faultless(
+      start,
+      short.map(({ code, owned, toBuy }) => `${code}: ${owned + toBuy} of ${need.get(code) ?? 0}`),
+    );
   }
   if (project.buy) return notApplicable(start, "what is not owned is bought: no stock is a limit");
   const panels = new Set(piecesOf(kit, "wall-panel").map(({ code }) => code));

@@ -176,10 +176,7 @@ describe("a set chosen for all pours", () => {
   it("lists every kind of piece that the bills count", () => {
     const [absent, ...rest] = others;
     const found = of(project, "set-covers-pours", { fill: setOf(line!.quantity, 1, rest) });
-    expect(found).toMatchObject({
-      status: "over",
-      value: 1,
-      reason: `${absent!.code}: 0 of ${absent!.needed}`,
-    });
+    expect(found).toMatchObject({ status: "over", value: 1 });
+    expect(found.reason).toContain(`${absent!.code}: 0 of ${absent!.needed}`);
   });
 });
