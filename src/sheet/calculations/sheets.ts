@@ -4,11 +4,10 @@
 //
 // Two columns for what is written out, the full width for tables; the first caution stands at the foot of every page.
 
-import type { ProjectChecks } from "../../assess/checkProject.ts";
+import { type ProjectChecks, unreadFaults } from "../../assess/checkProject.ts";
 import type { CheckedEntry } from "../../assess/entry.ts";
 import { CAUTIONS } from "../../check/cautions.ts";
 import type { UnitFill } from "../../fill/result.ts";
-import { formatIssue } from "../../json/issue.ts";
 import type { Kit } from "../../kit/kit.ts";
 import type { Storey } from "../../plan/project.ts";
 import type { Box } from "../box.ts";
@@ -62,7 +61,7 @@ export function calculationSheets(source: CalculationSource): readonly Sheet[] {
       description,
       pages: pages.map((marks) => [...marks, ...footMarks(info)]),
     });
-  if (checks.status === "unread") return sheets(unreadPages(checks.issues.map(formatIssue), info));
+  if (checks.status === "unread") return sheets(unreadPages(unreadFaults(checks.issues), info));
   const calculation = calculationOf(source, checks, columnWidth(info));
   if (calculation.checks.length === 0) return [];
   const strip = figureStrip(headline(calculation), info);
