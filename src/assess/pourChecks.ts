@@ -84,7 +84,11 @@ function setCheck(poured: Poured): Check {
   );
   const need = greatestNeed(poured);
   if (fill.set !== undefined) {
-    const { pieces } = fill.set;
+    const listed = new Set(fill.set.pieces.map(({ code }) => code));
+    // Of a kind that it does not list the set has none.
+    const absent = [...need.keys()].filter((code) => !listed.has(code));
+    const none = absent.map((code) => ({ code, needed: 0, owned: 0, toBuy: 0 }));
+    const pieces = [...fill.set.pieces, ...none];
     const short = pieces.filter(
       ({ code, owned, toBuy, needed }) => needed < (need.get(code) ?? 0) || owned + toBuy < needed,
     );

@@ -166,8 +166,9 @@ function crewBalance({ fill }: CheckedEntry): Finding {
   for (const { room, pieces } of fill.faces) add(room, pieces.length * MINUTES_PIECE);
   for (const { room, pieces } of fill.soffits) add(room, pieces.length * MINUTES_PIECE);
   for (const { faces, heights } of fill.ties) add(roomOf.get(faces[0]), heights.length * MINUTES_TIE);
-  if (rooms.size < 2) return nothingToCheck("the unit has fewer than two rooms to share out");
-  const loads = [...rooms.values()];
+  // Where nothing could be placed there is no work to share.
+  const loads = [...rooms.values()].filter((minutes) => minutes > 0);
+  if (loads.length < 2) return nothingToCheck("the unit has fewer than two rooms to share out");
   const mean = loads.reduce((sum, each) => sum + each, 0) / loads.length;
   return unknownHere(
     "a project does not say who works in which room; the value takes one person a room",

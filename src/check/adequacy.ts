@@ -3,7 +3,7 @@
 import { roundSignificant } from "../units.ts";
 
 export interface Adequacy {
-  /** Value over limit. */
+  /** Value over limit: more than 1 where it is over, and nowhere else. */
   readonly utilisation: number;
   readonly status: "within" | "over";
 }
@@ -17,5 +17,8 @@ export interface Adequacy {
 export function adequacy(value: number, limit: number): Adequacy {
   if (!(limit > 0)) throw new RangeError("a limit must be positive");
   const isWithin = roundSignificant(value) <= roundSignificant(limit);
-  return { utilisation: value / limit, status: isWithin ? "within" : "over" };
+  const part = value / limit;
+  return isWithin
+    ? { utilisation: Math.min(1, part), status: "within" }
+    : { utilisation: part, status: "over" };
 }

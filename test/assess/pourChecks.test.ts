@@ -153,12 +153,23 @@ describe("a set chosen for all pours", () => {
   const project = projectWith({ pours: [pour("p1", 1)] });
   const fill = fillDocument(project);
   const [line] = fill.units[0]!.bill;
-  const setOf = (needed: number, owned: number): FillDocument => ({
+  const others = fill.units[0]!.bill.slice(1).map(({ code, family, quantity }) => ({
+    code,
+    family,
+    needed: quantity,
+    owned: 0,
+    toBuy: quantity,
+    price: 1,
+  }));
+  const setOf = (needed: number, owned: number, rest = others): FillDocument => ({
     ...fill,
     set: {
       status: "optimal",
       countedBy: "price",
-      pieces: [{ code: line!.code, family: line!.family, needed, owned, toBuy: needed - owned, price: 1 }],
+      pieces: [
+        { code: line!.code, family: line!.family, needed, owned, toBuy: needed - owned, price: 1 },
+        ...rest,
+      ],
       cost: 0,
       parts: { set: 0, handling: 0, closures: 0, distinctSizes: 0, fixed: 0 },
       lowerBound: 0,
@@ -171,5 +182,12 @@ describe("a set chosen for all pours", () => {
   it("covers what the bills count, not a piece fewer", () => {
     expect(of(project, "set-covers-pours", { fill: setOf(line!.quantity, 1) }).status).toBe("within");
     expect(of(project, "set-covers-pours", { fill: setOf(line!.quantity - 1, 1) }).status).toBe("over");
+  });
+
+  it("lists every kind of piece that the bills count", () => {
+    const [absent, ...rest] = others;
+    const found = of(project, "set-covers-pours", { fill: setOf(line!.quantity, 1, rest) });
+    expect(found).toMatchObject({ status: "over", value: 1 });
+    expect(found.reason).toContain(`${absent!.code}: 0 of ${absent!.needed}`);
   });
 });

@@ -165,12 +165,17 @@ describe("a steel prop", () => {
 
 describe("adequacy", () => {
   it.each([
-    { why: "under the limit", load: 9, status: "within" },
-    { why: "at the limit", load: 10, status: "within" },
-    { why: "over in the seventh digit, which nobody prints", load: 10.000004, status: "within" },
-    { why: "over in the sixth", load: 10.0001, status: "over" },
-  ])("$why", ({ load, status }) => {
-    expect(adequacy(load, 10)).toEqual({ utilisation: load / 10, status });
+    { why: "under the limit", load: 9, utilisation: 0.9, status: "within" },
+    { why: "at the limit", load: 10, utilisation: 1, status: "within" },
+    {
+      why: "over in the seventh digit, which nobody prints: all of the limit and no more",
+      load: 10.000004,
+      utilisation: 1,
+      status: "within",
+    },
+    { why: "over in the sixth", load: 10.0001, utilisation: 10.0001 / 10, status: "over" },
+  ])("$why", ({ load, utilisation, status }) => {
+    expect(adequacy(load, 10)).toEqual({ utilisation, status });
   });
 
   it.each([0, -1, Number.NaN])("has no limit of %d", (limit) => {

@@ -15,7 +15,7 @@ export interface OneCheckProps {
 
 export function OneCheck({ checks, list, kind, unit, onShow }: OneCheckProps) {
   const rows = list.rows.filter((row) => row.kind === kind && row.where.unit === unit).sort(byWorst);
-  const detail = useDetail(checks, rows[0]?.index ?? null);
-  if (detail === null || rows.length === 0) return null;
-  return <CheckCard detail={detail} of={rows.length} onShow={onShow} />;
+  const looked = useDetail(checks, rows);
+  if (looked === null || rows.length === 0) return null;
+  return <CheckCard {...looked} onShow={onShow} />;
 }

@@ -16,10 +16,12 @@ export interface ResultsTabProps {
   readonly onShow: (detail: CheckDetail) => void;
 }
 
+const NO_ROWS: CheckList["rows"] = [];
+
 export function ResultsTab({ checks, list, listed, onShow }: ResultsTabProps) {
   const { w } = useCheckWords();
   const { lines, line, filter } = listed;
-  const detail = useDetail(checks, line?.rows[0]?.index ?? null);
+  const looked = useDetail(checks, line?.rows ?? NO_ROWS);
   const card = useRef<HTMLElement>(null);
   return (
     <div className="check-results">
@@ -36,10 +38,10 @@ export function ResultsTab({ checks, list, listed, onShow }: ResultsTabProps) {
         />
       </div>
       <section className="check-main" tabIndex={-1} ref={card} aria-label={w("inputs")}>
-        {detail === null || line === null ? (
+        {looked === null || line === null ? (
           <p className="check-none">{w("choose-one")}</p>
         ) : (
-          <CheckCard detail={detail} of={line.rows.length} onShow={onShow} />
+          <CheckCard {...looked} onShow={onShow} />
         )}
       </section>
     </div>

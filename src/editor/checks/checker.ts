@@ -1,26 +1,18 @@
 // Makes the checks of a project and hands them out: beside the page in a worker. The fill is worked out once for each
 // state of the plan; other loads or another concrete only check it anew.
 
-import { assessFill } from "../../assess/assessFill.ts";
 import type { Check, CheckDocument } from "../../assess/checkDocument.ts";
+import { checkProject } from "../../assess/checkProject.ts";
 import { entryNames } from "../../fill/entryNames.ts";
 import { fillProject } from "../../fill/fillProject.ts";
 import type { FillDocument, UnitFill } from "../../fill/result.ts";
 import type { Union } from "../../geom/union.ts";
 import type { Issue } from "../../json/issue.ts";
 import type { JsonObject } from "../../json/value.ts";
-import type { Kit } from "../../kit/kit.ts";
-import { readConcrete } from "../../plan/concrete.ts";
-import { readLoads } from "../../plan/loads.ts";
 import type { Project } from "../../plan/project.ts";
+import type { WorkPlan } from "../over/workPlan.ts";
 import type { CheckDetail, CheckedUnit, CheckList, CheckRow } from "./checkList.ts";
 import { spotOf } from "./spot.ts";
-
-/** What the fill depends on. Nothing of it changes while it is in hand. */
-export interface Plan {
-  readonly project: Project;
-  readonly kit: Kit;
-}
 
 /** What the project says for the checks, unread. */
 export interface Stated {
@@ -34,45 +26,36 @@ export type Checked =
   | { readonly status: "unread"; readonly issues: readonly Issue[] };
 
 export interface Checker {
-  /** Throws where the fill breaks down: a fault of the program. */
-  readonly make: (plan: Plan, stated: Stated) => Checked;
+  /**
+   * @param version - names the list: another one for every list
+   * @throws {Error} where the fill breaks down: a fault of the program
+   */
+  readonly make: (plan: WorkPlan, stated: Stated, version: number) => Checked;
   /** A check of the list made last; null where it is of another. */
   readonly detail: (version: number, index: number) => CheckDetail | null;
 }
 
 interface Made {
+  readonly version: number;
   readonly document: CheckDocument;
   readonly fill: FillDocument;
 }
 
 export function createChecker(union: Union): Checker {
-  let filled: { readonly plan: Plan; readonly fill: FillDocument } | null = null;
+  let filled: { readonly plan: WorkPlan; readonly fill: FillDocument } | null = null;
   let made: Made | null = null;
-  let version = 0;
   return {
-    make: (plan, { loads, concrete }) => {
-      const [read, mix] = [readLoads(loads), readConcrete(concrete)];
-      if (read.status === "invalid" || mix.status === "invalid") {
-        const issues = [read, mix].flatMap((each) => (each.status === "invalid" ? each.issues : []));
-        return { status: "unread", issues };
-      }
+    make: (plan, stated, version) => {
       if (filled?.plan !== plan) filled = { plan, fill: fillProject(plan.project, plan.kit, union) };
       const { fill } = filled;
-      const document = assessFill({
-        ...plan,
-        fill,
-        loads: read.value,
-        defaults: read.defaults,
-        concrete: mix.value,
-        concreteDefaults: mix.defaults,
-      });
-      made = { document, fill };
-      version += 1;
-      return { status: "checked", list: listOf(made, plan.project, version) };
+      const checks = checkProject({ ...plan, project: { ...plan.project, ...stated }, fill });
+      if (checks.status === "unread") return checks;
+      made = { version, document: checks.document, fill };
+      return { status: "checked", list: listOf(made, plan.project) };
     },
     detail: (wanted, index) => {
-      const check = wanted === version ? made?.document.checks[index] : undefined;
-      if (made === null || check === undefined) return null;
+      const check = made?.document.checks[index];
+      if (made?.version !== wanted || check === undefined) return null;
       const entry = entriesOf(made.fill).get(check.where.unit);
       return { check, spot: entry === undefined ? null : spotOf(check.where, entry) };
     },
@@ -84,7 +67,7 @@ function entriesOf(fill: FillDocument): ReadonlyMap<string, UnitFill> {
   return new Map(fill.units.map((unit, index) => [names[index] ?? unit.unit, unit]));
 }
 
-function listOf({ document, fill }: Made, project: Project, version: number): CheckList {
+function listOf({ version, document, fill }: Made, project: Project): CheckList {
   const { checks, ...rest } = document;
   const walls = new Map(
     [...entriesOf(fill).values()].flatMap(({ faces }) =>

@@ -15,10 +15,10 @@ function separated(line: string): readonly string[] {
   return at < 0 ? [line] : [line.slice(0, at), line.slice(at)];
 }
 
-/** A figure with either decimal sign, its unit of hours or degrees behind it or not; null where it is none. */
+/** A figure with either decimal sign, as long as a project writes it, its unit of hours or degrees behind it or not; null where it is none. */
 export function figureOf(text: string): number | null {
   const plain = text.replace(/\s*(°\s*C|h)$/, "").replace("\u2212", "-");
-  return /^-?\d{1,6}([.,]\d{1,9})?$/.test(plain) ? Number(plain.replace(",", ".")) + 0 : null;
+  return /^-?\d{1,6}([.,]\d{1,25})?(e-\d{1,2})?$/.test(plain) ? Number(plain.replace(",", ".")) + 0 : null;
 }
 
 export type PairsRead =

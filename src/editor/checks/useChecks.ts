@@ -4,11 +4,11 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import type { Issue } from "../../json/issue.ts";
 import type { PlanDocument } from "../../plan/document.ts";
-import { documentToProject } from "../../plan/documentProject.ts";
 import { useEditorState } from "../live/useWorkbench.tsx";
-import { kitOf } from "../live/workbench.ts";
-import type { Plan, Stated } from "./checker.ts";
-import type { CheckDetail, CheckList } from "./checkList.ts";
+import { planInHand } from "../over/planInHand.ts";
+import type { WorkPlan } from "../over/workPlan.ts";
+import type { Stated } from "./checker.ts";
+import type { CheckDetail, CheckList, CheckRow } from "./checkList.ts";
 import { type CheckClient, createCheckClient } from "./client.ts";
 import { startChecker } from "./startChecker.ts";
 
@@ -81,17 +81,12 @@ export function useChecks(): Checks {
 /** What the fill does not depend on: a change of these alone lets the plan be the same object. */
 const BESIDE: readonly (keyof PlanDocument)[] = ["loads", "concrete", "language", "revision", "objective"];
 
-function usePlan(document: PlanDocument): Plan | null {
-  const kept = useRef<{ readonly document: PlanDocument; readonly plan: Plan } | null>(null);
-  const kit = kitOf(document);
-  if (kit === null) return null;
+function usePlan(document: PlanDocument): WorkPlan | null {
+  const kept = useRef<{ readonly document: PlanDocument; readonly plan: WorkPlan } | null>(null);
   const { current } = kept;
-  if (current?.plan.kit === kit && isSamePlan(current.document, document)) return current.plan;
-  const project = documentToProject(document);
-  // A traced picture may weigh megabytes and is checked by nobody.
-  const units = project.units.map(({ underlay: _, ...unit }) => unit);
-  const plan = { project: { ...project, units }, kit };
-  kept.current = { document, plan };
+  if (current !== null && isSamePlan(current.document, document)) return current.plan;
+  const plan = planInHand(document);
+  kept.current = plan === null ? null : { document, plan };
   return plan;
 }
 
@@ -100,9 +95,21 @@ function isSamePlan(a: PlanDocument, b: PlanDocument): boolean {
   return [...keys].every((key) => BESIDE.includes(key) || Object.is(a[key], b[key]));
 }
 
-/** One check whole, asked for when it is first looked at; the last one stays until the next is there. */
-export function useDetail({ client, list }: Checks, index: number | null): CheckDetail | null {
-  const [detail, setDetail] = useState<CheckDetail | null>(null);
+/** A check that is looked at, the worst of so many. */
+export interface LookedAt {
+  readonly detail: CheckDetail;
+  readonly of: number;
+}
+
+/**
+ * One check whole, asked for when it is first looked at; the last one stays until the next is there.
+ *
+ * @param rows - the worst first
+ */
+export function useDetail({ client, list }: Checks, rows: readonly CheckRow[]): LookedAt | null {
+  const [detail, setDetail] = useState<LookedAt | null>(null);
+  const index = rows[0]?.index ?? null;
+  const of = rows.length;
   useEffect(() => {
     if (list === null || index === null) {
       setDetail(null);
@@ -110,11 +117,11 @@ export function useDetail({ client, list }: Checks, index: number | null): Check
     }
     let isWanted = true;
     client.detail(list.version, index).then((found) => {
-      if (isWanted && found !== null) setDetail(found);
+      if (isWanted && found !== null) setDetail({ detail: found, of });
     });
     return () => {
       isWanted = false;
     };
-  }, [client, list, index]);
+  }, [client, list, index, of]);
   return detail;
 }

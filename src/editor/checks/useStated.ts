@@ -42,11 +42,13 @@ export function useStated(name: StatedName): StatedForm {
     lacks: waiting?.lacks ?? null,
     refusal,
     change: (change) => {
-      const answer = tried(name, values, change);
+      // A file takes its time to be read: what the project says by then is changed, not what the form showed before.
+      const now = bench.editor.get().history.doc[name];
+      const answer = tried(name, kept?.on === now ? kept.next : now, change);
       setRefusal(answer.status === "refused" ? formatIssue(answer.issue) : null);
       if (answer.status === "refused") return;
       if (answer.status === "waiting") {
-        setWaiting({ on: given, next: answer.next, lacks: answer.lacks });
+        setWaiting({ on: now, next: answer.next, lacks: answer.lacks });
         return;
       }
       setWaiting(null);

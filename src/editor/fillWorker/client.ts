@@ -1,25 +1,13 @@
-// The page's side of the fill in a worker: one worker for the life of the page, one job in it, one waiting. A newer ask
-// takes the place of the waiting one, so that the worker never falls behind a moving hand.
-//
-//   ask 1 ▶ in the worker      ask 2 ▶ waits      ask 3 ▶ waits in its place, 2 is put aside
+// The page's side of the fill in a worker: one worker for the life of the page, one job in it, the newest ask waiting.
 //
 // The worker cannot be spoken to while it fills: to cancel is to end it, and the next ask starts another.
 
 import type { Kit } from "../../kit/kit.ts";
 import type { FillAsk } from "../live/liveFill.ts";
+import { holdWorker } from "../workers/held.ts";
+import { createNewest } from "../workers/newest.ts";
+import type { StartPort } from "../workers/port.ts";
 import type { Filled, FromWorker, ToWorker } from "./protocol.ts";
-
-/** What the client needs of a worker. */
-export interface WorkerPort {
-  readonly send: (message: ToWorker) => void;
-  readonly terminate: () => void;
-}
-
-export interface WorkerEvents {
-  readonly onAnswer: (answer: FromWorker) => void;
-  /** The worker did not start, or broke down outside a job. */
-  readonly onFailure: (reason: string) => void;
-}
 
 export type FillAnswer =
   | {
@@ -44,115 +32,65 @@ export interface FillClient {
   readonly cancel: () => void;
 }
 
-interface Waiting {
+interface Asked {
   readonly ask: FillAsk;
   readonly revision: number;
-  readonly settle: (answer: FillAnswer) => void;
 }
 
-interface Running extends Waiting {
+interface Running extends Asked {
   readonly job: number;
+  readonly done: (answer: FillAnswer) => void;
 }
 
 /** Makes a client. `start` begins a worker that tells its events to the listeners given. */
-export function createFillClient(start: (events: WorkerEvents) => WorkerPort): FillClient {
+export function createFillClient(start: StartPort<ToWorker, FromWorker>): FillClient {
   let running: Running | null = null;
-  let waiting: Waiting | null = null;
   let jobs = 0;
   let newest = Number.NEGATIVE_INFINITY;
+  let sent: { readonly kit: Kit; readonly number: number } | null = null;
+  let kits = 0;
 
-  const settleAll = (answer: FillAnswer) => {
-    const left = [running, waiting];
+  const settleAll = (answer: FillAnswer | null) => {
     running = null;
-    waiting = null;
-    for (const each of left) each?.settle(answer);
+    line.drop(answer);
   };
-  const crew = createCrew(start, {
+  const worker = holdWorker(start, {
     onAnswer: (answer) => {
       if (running?.job !== answer.job) return;
-      const { settle, revision } = running;
+      const { done, revision } = running;
       running = null;
-      settle(
+      done(
         answer.kind === "broken"
           ? { status: "broken", reason: answer.reason }
           : { status: "filled", filled: answer.filled, revision, isCurrent: revision === newest },
       );
-      next();
     },
     onFailure: (reason) => settleAll({ status: "no-worker", reason }),
   });
-  const next = () => {
-    if (running !== null || waiting === null) return;
+  const line = createNewest<Asked, FillAnswer>((asked, done) => {
     jobs += 1;
-    running = { ...waiting, job: jobs };
-    waiting = null;
-    crew.send(jobs, running.ask);
-  };
+    const job = jobs;
+    running = { ...asked, job, done };
+    const { kit, ...ask } = asked.ask;
+    worker.send((isNew) => {
+      const known = !isNew && sent?.kit === kit ? sent : null;
+      if (known === null) kits += 1;
+      sent = known ?? { kit, number: kits };
+      const news: readonly ToWorker[] = known === null ? [{ kind: "kit", kit: kits, value: kit }] : [];
+      return [...news, { kind: "job", job, kit: sent.number, ask: withoutPicture(ask) }];
+    });
+  });
 
   return {
     fill: (ask, revision) =>
       new Promise((settle) => {
         newest = Math.max(newest, revision);
-        waiting?.settle({ status: "put-aside" });
-        waiting = { ask, revision, settle };
-        next();
+        line.give({ ask, revision }, (answer) => settle(answer ?? { status: "put-aside" }));
       }),
     cancel: () => {
-      if (running !== null) crew.end();
-      settleAll({ status: "put-aside" });
+      if (running !== null) worker.end();
+      settleAll(null);
     },
-  };
-}
-
-interface Crew {
-  /** Gives a job to the worker, which is begun where there is none. */
-  readonly send: (job: number, ask: FillAsk) => void;
-  /** Ends the worker. */
-  readonly end: () => void;
-}
-
-// The one worker there is, and the kit it has been sent.
-function createCrew(start: (events: WorkerEvents) => WorkerPort, events: WorkerEvents): Crew {
-  let worker: WorkerPort | null = null;
-  let sent: { readonly kit: Kit; readonly number: number } | null = null;
-  let kits = 0;
-
-  const end = () => {
-    worker?.terminate();
-    worker = null;
-    sent = null;
-  };
-  const fail = (reason: string) => {
-    end();
-    events.onFailure(reason);
-  };
-  const begun = (): WorkerPort => {
-    const own = start({
-      // The last words of a worker that was ended are about a job that is over.
-      onAnswer: events.onAnswer,
-      onFailure: (reason) => {
-        if (worker === own) fail(reason);
-      },
-    });
-    return own;
-  };
-  const kitNumber = (port: WorkerPort, kit: Kit): number => {
-    if (sent?.kit === kit) return sent.number;
-    kits += 1;
-    port.send({ kind: "kit", kit: kits, value: kit });
-    sent = { kit, number: kits };
-    return kits;
-  };
-  return {
-    send: (job, { kit, ...ask }) => {
-      try {
-        worker ??= begun();
-        worker.send({ kind: "job", job, kit: kitNumber(worker, kit), ask: withoutPicture(ask) });
-      } catch (reason) {
-        fail(String(reason));
-      }
-    },
-    end,
   };
 }
 

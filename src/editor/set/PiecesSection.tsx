@@ -36,23 +36,26 @@ export interface PiecesSectionProps {
 export function PiecesSection({ needs, result }: PiecesSectionProps) {
   const { plan, counted } = needs;
   if (plan === null || counted === null) return null;
-  return <Pieces kit={plan.kit} needed={counted.pieces} result={result} />;
+  return <Pieces kit={plan.kit} needed={counted.pieces} of={needs.inputs} result={result} />;
 }
 
 interface PiecesProps {
   readonly kit: Kit;
   readonly needed: readonly NeededPiece[];
+  /** What they are needed for: see `inputsOf`. */
+  readonly of: string | null;
   readonly result: SetResult | null;
 }
 
-function Pieces({ kit, needed, result }: PiecesProps) {
+function Pieces({ kit, needed, of, result }: PiecesProps) {
   const w = useSetWords();
   const file = useStockFile(kit);
   const { doc } = useEditorState().history;
   const [shown, setShown] = useState<Shown>("panels");
   const [sorting, setSorting] = useState<Sorting>({ by: "piece", isTurned: false });
   // The set of another state would stand beside needs that are not its own.
-  const chosen = result !== null && result.inputs === inputsOf(doc) ? result.set.pieces : null;
+  const isOwn = result !== null && result.inputs === inputsOf(doc) && result.inputs === of;
+  const chosen = isOwn ? result.set.pieces : null;
   const rows = useMemo(
     () => pieceRows({ needed, chosen, stock: doc.stock, kit }),
     [needed, chosen, doc.stock, kit],

@@ -20,9 +20,10 @@ export interface RunPanelProps {
   readonly needs: Needs;
 }
 
-export function RunPanel({ optimiser, run, needs: { plan, counted } }: RunPanelProps) {
+export function RunPanel({ optimiser, run, needs }: RunPanelProps) {
   const w = useSetWords();
   const { doc } = useEditorState().history;
+  const { plan, counted } = needs;
   const currency = plan?.kit.currency ?? null;
   const { phase, result, failure } = run;
   const isOld = result !== null && result.inputs !== inputsOf(doc);
@@ -41,7 +42,7 @@ export function RunPanel({ optimiser, run, needs: { plan, counted } }: RunPanelP
           {result === null ? null : (
             <SetResultView
               {...{ result, isOld, currency }}
-              needed={isOld ? null : (counted?.pieces ?? null)}
+              needed={isOld || needs.inputs !== result.inputs ? null : (counted?.pieces ?? null)}
             />
           )}
           {failure === null ? null : (

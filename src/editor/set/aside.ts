@@ -3,7 +3,8 @@
 
 import type { WorkPlan } from "../over/workPlan.ts";
 import { createStore, type Store } from "../state/store.ts";
-import type { SolveEvents, SolvePort } from "./optimiser.ts";
+import { holdWorker } from "../workers/held.ts";
+import type { StartPort } from "../workers/port.ts";
 import type { FromSolver, ToSolver } from "./protocol.ts";
 
 export interface Aside<Told, Found, Inputs> {
@@ -30,49 +31,39 @@ export interface AsideKind<Told, Found> {
 }
 
 export function createAside<Told, Found, Inputs>(
-  start: (events: SolveEvents) => SolvePort,
+  start: StartPort<ToSolver, FromSolver>,
   { ask, toldBy, foundBy }: AsideKind<Told, Found>,
 ): AsideWork<Told, Found, Inputs> {
   const nothing: Aside<Told, Found, Inputs> = { isWorking: false, told: null, found: null, failure: null };
   const state = createStore(nothing);
-  let port: SolvePort | null = null;
+  let inHand: { readonly inputs: Inputs } | null = null;
   const change = (part: Partial<Aside<Told, Found, Inputs>>) => state.set((now) => ({ ...now, ...part }));
   const end = () => {
-    port?.end();
-    port = null;
+    worker.end();
+    inHand = null;
   };
   const fail = (reason: string) => {
     end();
     change({ isWorking: false, told: null, failure: reason });
   };
-  const hear = (answer: FromSolver, inputs: Inputs) => {
+  const hear = (answer: FromSolver) => {
     if (answer.kind === "broken") return fail(answer.reason);
     const told = toldBy(answer);
     if (told !== null) change({ told });
     const value = foundBy(answer);
-    if (value === null) return;
+    if (value === null || inHand === null) return;
+    const { inputs } = inHand;
     end();
     change({ isWorking: false, told: null, found: { value, inputs } });
   };
+  const worker = holdWorker(start, { onAnswer: hear, onFailure: fail });
   return {
     state,
     begin: (plan, inputs) => {
       end();
       change({ isWorking: true, told: null, failure: null });
-      try {
-        const own: SolvePort = start({
-          onAnswer: (answer) => {
-            if (port === own) hear(answer, inputs);
-          },
-          onFailure: (reason) => {
-            if (port === own) fail(reason);
-          },
-        });
-        port = own;
-        own.send(ask(plan));
-      } catch (reason) {
-        fail(String(reason));
-      }
+      inHand = { inputs };
+      worker.send(() => [ask(plan)]);
     },
     cancel: () => {
       end();

@@ -11,18 +11,10 @@ import type { SetProgress, SoFar } from "../../fill/optimise/optimiseProject.ts"
 import type { FillDocument, PanelSet } from "../../fill/result.ts";
 import type { WorkPlan } from "../over/workPlan.ts";
 import { createStore, type Store } from "../state/store.ts";
+import { holdWorker } from "../workers/held.ts";
+import type { StartPort } from "../workers/port.ts";
 import type { UnitPins } from "./limitEdits.ts";
 import type { FromSolver, ToSolver } from "./protocol.ts";
-
-export interface SolvePort {
-  readonly send: (message: ToSolver) => void;
-  readonly end: () => void;
-}
-
-export interface SolveEvents {
-  readonly onAnswer: (answer: FromSolver) => void;
-  readonly onFailure: (reason: string) => void;
-}
 
 /** What was known at a moment of the search. */
 export interface Told {
@@ -40,7 +32,6 @@ export interface SetResult {
   readonly set: PanelSet;
   /** What keeps it in the plan. */
   readonly pins: readonly UnitPins[];
-  readonly told: readonly Told[];
 }
 
 export interface Run {
@@ -71,7 +62,7 @@ export interface Optimiser {
 }
 
 export interface OptimiserTools {
-  readonly start: (events: SolveEvents) => SolvePort;
+  readonly start: StartPort<ToSolver, FromSolver>;
   readonly now: () => number;
   /** Calls back after so many ms. */
   readonly after: (ms: number, call: () => void) => void;
@@ -83,7 +74,6 @@ const GRACE_MS = 300;
 const IDLE: Run = { phase: "idle", since: 0, told: [], result: null, failure: null };
 
 interface Search extends Begin {
-  readonly port: SolvePort;
   last: SoFar | null;
 }
 
@@ -92,14 +82,16 @@ export function createOptimiser({ start, now, after }: OptimiserTools): Optimise
   let search: Search | null = null;
   const change = (part: Partial<Run>) => run.set((state) => ({ ...state, ...part }));
   const end = () => {
-    search?.port.end();
+    worker.end();
     search = null;
   };
   const fail = (reason: string) => {
     end();
     change({ phase: "idle", failure: reason });
   };
-  const hear = (own: Search, answer: FromSolver) => {
+  const hear = (answer: FromSolver) => {
+    const own = search;
+    if (own === null) return;
     switch (answer.kind) {
       case "told": {
         const { soFar, ...progress } = answer.progress;
@@ -112,8 +104,7 @@ export function createOptimiser({ start, now, after }: OptimiserTools): Optimise
         const { set } = fill;
         if (set === undefined) return fail("the search gave no set");
         end();
-        const { told } = run.get();
-        change({ phase: "idle", result: { inputs: own.inputs, fill, set, pins, told } });
+        change({ phase: "idle", result: { inputs: own.inputs, fill, set, pins } });
         return;
       }
       case "broken":
@@ -128,47 +119,34 @@ export function createOptimiser({ start, now, after }: OptimiserTools): Optimise
         answer satisfies never;
     }
   };
-  const open = (begin: Begin, first: ToSolver) => {
-    let own: Search | null = null;
-    try {
-      const port = start({
-        onAnswer: (answer) => {
-          if (own !== null && search === own) hear(own, answer);
-        },
-        onFailure: (reason) => {
-          if (search === own) fail(reason);
-        },
-      });
-      own = { ...begin, port, last: null };
-      search = own;
-      port.send(first);
-    } catch (reason) {
-      fail(String(reason));
-    }
+  const worker = holdWorker(start, { onAnswer: hear, onFailure: fail });
+  const open = ({ plan, inputs, isLong }: Begin, first: ToSolver) => {
+    end();
+    search = { plan, inputs, isLong, last: null };
+    worker.send(() => [first]);
   };
   // The plan told last becomes the result, whatever its worker is busy with.
   const takeLast = (own: Search) => {
     if (search !== own || own.last === null) return;
-    own.port.end();
     open(own, { kind: "finish", plan: own.plan, soFar: own.last });
   };
   return {
     run,
-    begin: ({ plan, inputs, isLong }) => {
-      end();
+    begin: (begin) => {
+      const { plan, isLong } = begin;
       change({ phase: "running", since: now(), told: [], failure: null });
-      open({ plan, inputs, isLong }, { kind: "solve", plan, isLong });
+      open(begin, { kind: "solve", plan, isLong });
     },
     stop: () => {
       const own = search;
       if (own === null || run.get().phase !== "running") return;
       change({ phase: "stopping" });
-      own.port.send({ kind: "stop" });
+      worker.send(() => [{ kind: "stop" }]);
       after(GRACE_MS, () => takeLast(own));
     },
     cancel: () => {
       end();
-      run.set((state) => ({ ...state, phase: "idle", told: state.result?.told ?? [] }));
+      change({ phase: "idle", told: [] });
     },
     forget: () => {
       end();

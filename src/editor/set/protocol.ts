@@ -1,21 +1,14 @@
-// What the page and the two workers of the set say to each other.
+// What the page and the worker that looks for a set say to each other.
 //
-//   page ── plan ──▶ counter            page ◀── what each pour adds ── counter
 //   page ── solve, stop, finish ──▶ solver            page ◀── told, told …, done ── solver
 
 import type { NudgeProgress } from "../../fill/nudge/findNudges.ts";
 import type { NudgeList } from "../../fill/nudge/nudgeList.ts";
 import type { SetProgress, SoFar } from "../../fill/optimise/optimiseProject.ts";
-import type { PourNeeds } from "../../fill/optimise/pourNeeds.ts";
 import type { Curve, TradeOffProgress } from "../../fill/optimise/tradeOff.ts";
 import type { FillDocument } from "../../fill/result.ts";
 import type { WorkPlan } from "../over/workPlan.ts";
 import type { UnitPins } from "./limitEdits.ts";
-
-/** The answer of the counter to a plan. */
-export type Counted =
-  | { readonly kind: "counted"; readonly needs: PourNeeds }
-  | { readonly kind: "broken"; readonly reason: string };
 
 export type ToSolver =
   /** `isLong`: until the proof is there or it is stopped; else until the work allowed is done. */

@@ -5,7 +5,8 @@ import type { PourNeeds } from "../../fill/optimise/pourNeeds.ts";
 import { useEditorState } from "../live/useWorkbench.tsx";
 import { planInHand } from "../over/planInHand.ts";
 import type { WorkPlan } from "../over/workPlan.ts";
-import { createCountClient } from "./countClient.ts";
+import { createPlanClient } from "../workers/planClient.ts";
+import { inputsOf } from "./inputs.ts";
 import { startCounter } from "./startWorkers.ts";
 
 export interface Needs {
@@ -13,6 +14,8 @@ export interface Needs {
   readonly plan: WorkPlan | null;
   /** The last count; null before the first. */
   readonly counted: PourNeeds | null;
+  /** What the last count is of: see `inputsOf`. Null without one. */
+  readonly inputs: string | null;
   /** The count is of an earlier state; its own is on the way. */
   readonly isStale: boolean;
   readonly failure: string | null;
@@ -20,6 +23,7 @@ export interface Needs {
 
 interface Answer {
   readonly of: WorkPlan | null;
+  readonly inputs: string | null;
   readonly counted: PourNeeds | null;
   readonly failure: string | null;
 }
@@ -27,23 +31,25 @@ interface Answer {
 export function useNeeds(): Needs {
   const document = useEditorState().history.doc;
   const plan = useMemo(() => planInHand(document), [document]);
-  const client = useMemo(() => createCountClient(startCounter), []);
+  const client = useMemo(() => createPlanClient(startCounter), []);
   useEffect(() => client.end, [client]);
-  const [answer, setAnswer] = useState<Answer>({ of: null, counted: null, failure: null });
+  const [answer, setAnswer] = useState<Answer>({ of: null, inputs: null, counted: null, failure: null });
   useEffect(() => {
     if (plan === null) return;
     let isWanted = true;
-    client.count(plan).then(
+    client.about(plan, "count").then(
       (counted) => {
-        if (isWanted && counted !== null) setAnswer({ of: plan, counted, failure: null });
+        if (isWanted && counted !== null)
+          setAnswer({ of: plan, inputs: inputsOf(document), counted, failure: null });
       },
       (reason: unknown) => {
-        if (isWanted) setAnswer({ of: plan, counted: null, failure: String(reason) });
+        if (isWanted) setAnswer({ of: plan, inputs: null, counted: null, failure: String(reason) });
       },
     );
     return () => {
       isWanted = false;
     };
-  }, [client, plan]);
-  return { plan, counted: answer.counted, isStale: answer.of !== plan, failure: answer.failure };
+  }, [client, plan, document]);
+  const { of, ...rest } = answer;
+  return { plan, ...rest, isStale: of !== plan };
 }

@@ -7,8 +7,6 @@ import { checkProject, type ProjectChecks } from "../../assess/checkProject.ts";
 import { fillProject } from "../../fill/fillProject.ts";
 import type { FillDocument } from "../../fill/result.ts";
 import type { Union } from "../../geom/union.ts";
-import type { Kit } from "../../kit/kit.ts";
-import type { Project } from "../../plan/project.ts";
 import { sheetsToHtml } from "../../sheet/html.ts";
 import type { SheetFields } from "../../sheet/info.ts";
 import type { Sheet } from "../../sheet/mark.ts";
@@ -18,14 +16,9 @@ import { sheetIndexCsv } from "../../sheet/sheetIndex.ts";
 import { fileTitle, type HandedEntry, handedEntries, type SheetSet, setOf } from "../../sheet/sheetSet.ts";
 import { sheetToSvg } from "../../sheet/svg.ts";
 import { projectTables, type Table } from "../../sheet/tables.ts";
+import type { WorkPlan } from "../over/workPlan.ts";
 import { sheetKeyOf } from "./choice.ts";
 import type { SetEntry, SheetList } from "./sheetList.ts";
-
-/** A project and its kit. Nothing of it changes while it is in hand. */
-export interface Plan {
-  readonly project: Project;
-  readonly kit: Kit;
-}
 
 /** Addresses of the typeface, by weight. */
 export type FontAddresses = { readonly [W in keyof FontFiles]: string };
@@ -37,7 +30,11 @@ export interface SheetMaker {
    *
    * @param onPart - is told the list so far while more is on the way
    */
-  readonly make: (plan: Plan, fields: SheetFields, onPart: (list: SheetList) => void) => Promise<SheetList>;
+  readonly make: (
+    plan: WorkPlan,
+    fields: SheetFields,
+    onPart: (list: SheetList) => void,
+  ) => Promise<SheetList>;
   readonly svg: (key: string) => string | null;
   readonly html: (keys: readonly string[], fonts: FontAddresses) => string;
   readonly pdf: (keys: readonly string[]) => Promise<Uint8Array>;
@@ -45,7 +42,7 @@ export interface SheetMaker {
 }
 
 interface Made {
-  readonly plan: Plan;
+  readonly plan: WorkPlan;
   readonly fill: FillDocument;
   readonly checks: ProjectChecks;
   /** They depend on the fill alone; none until all sets are there. */

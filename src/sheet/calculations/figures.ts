@@ -34,9 +34,10 @@ export function localFormula(formula: string, language: Language): string {
   return language === "en" ? listed : listed.replaceAll(/(\d)\.(?=\d)/gu, "$1,");
 }
 
-/** A part of a limit: "21.8 %". */
+/** A part of a limit: "21.8 %"; never 100.0 where it is more. */
 export function percent(part: number, language: Language): string {
-  return `${written(roundTo(part * 100, 1).toFixed(1), language)} %`;
+  const least = part > 1 ? 100.1 : 0;
+  return `${written(Math.max(least, roundTo(part * 100, 1)).toFixed(1), language)} %`;
 }
 
 function written(digits: string, language: Language): string {

@@ -4,7 +4,7 @@
 //
 // Two columns for what is written out, the full width for tables; the first caution stands at the foot of every page.
 
-import type { ProjectChecks } from "../../assess/checkProject.ts";
+import { type ProjectChecks, unreadFaults } from "../../assess/checkProject.ts";
 import type { CheckedEntry } from "../../assess/entry.ts";
 import { CAUTIONS } from "../../check/cautions.ts";
 import type { UnitFill } from "../../fill/result.ts";
@@ -62,7 +62,7 @@ export function calculationSheets(source: CalculationSource): readonly Sheet[] {
       description,
       pages: pages.map((marks) => [...marks, ...footMarks(info)]),
     });
-  if (checks.status === "unread") return sheets(unreadPages(checks.faults, info));
+  if (checks.status === "unread") return sheets(unreadPages(unreadFaults(checks.issues), info));
   const calculation = calculationOf(source, checks, columnWidth(info));
   if (calculation.checks.length === 0) return [];
   const strip = figureStrip(headline(calculation), info);

@@ -1,10 +1,17 @@
 // The checks as the page makes them against those of the core, and the page's way to whoever makes them.
 
 import { describe, expect, it } from "vitest";
-import { type Checked, createChecker, type Plan } from "../../../src/editor/checks/checker.ts";
+import { type Checked, createChecker } from "../../../src/editor/checks/checker.ts";
 import type { CheckList } from "../../../src/editor/checks/checkList.ts";
-import { type CheckerEvents, createCheckClient } from "../../../src/editor/checks/client.ts";
-import { createAnswerer, type FromChecker, type ToChecker } from "../../../src/editor/checks/protocol.ts";
+import { createCheckClient } from "../../../src/editor/checks/client.ts";
+import { type Answer, type Ask, checkAnswers } from "../../../src/editor/checks/protocol.ts";
+import type { WorkPlan } from "../../../src/editor/over/workPlan.ts";
+import {
+  createAnswerer,
+  type FromPlanWorker,
+  type ToPlanWorker,
+} from "../../../src/editor/workers/planProtocol.ts";
+import type { PortEvents } from "../../../src/editor/workers/port.ts";
 import { loadUnion } from "../../../src/geom/union.ts";
 import { demoKit } from "../../../src/kit/demo.ts";
 import { assessed } from "../../support/assessed.ts";
@@ -12,7 +19,7 @@ import { filled, sampleProject } from "../../support/samples.ts";
 
 const union = await loadUnion();
 const project = sampleProject("one-room");
-const plan: Plan = { project, kit: demoKit };
+const plan: WorkPlan = { project, kit: demoKit };
 const stated = { loads: project.loads, concrete: project.concrete };
 const core = assessed({ project, fill: filled(project) });
 
@@ -23,7 +30,7 @@ function listOf(checked: Checked): CheckList {
 
 describe("the checks of the page", () => {
   const checker = createChecker(union);
-  const list = listOf(checker.make(plan, stated));
+  const list = listOf(checker.make(plan, stated, 1));
 
   it("are those of the core, row by row, each whole when it is asked for", () => {
     expect(list.rows.length).toBe(core.checks.length);
@@ -52,9 +59,9 @@ describe("the checks of the page", () => {
       fills += 1;
       return union(rings);
     });
-    const before = listOf(counting.make(plan, stated));
+    const before = listOf(counting.make(plan, stated, 1));
     const first = fills;
-    const after = listOf(counting.make(plan, { ...stated, concrete: { density: 12.5 } }));
+    const after = listOf(counting.make(plan, { ...stated, concrete: { density: 12.5 } }, 2));
     expect(fills).toBe(first);
     const pressed = ({ rows }: CheckList) => rows.find(({ kind }) => kind === "panel-pressure")?.value ?? 0;
     expect(pressed(after)).toBeCloseTo(pressed(before) / 2, 9);
@@ -63,7 +70,7 @@ describe("the checks of the page", () => {
   });
 
   it("are none where loads or concrete cannot be read, and every mistake is told", () => {
-    const answer = checker.make(plan, { loads: { continuity: 9 }, concrete: { density: -1, rate: 0 } });
+    const answer = checker.make(plan, { loads: { continuity: 9 }, concrete: { density: -1, rate: 0 } }, 2);
     expect(answer.status === "unread" && answer.issues.map(({ path }) => path)).toEqual([
       "loads.continuity",
       "concrete.density",
@@ -72,11 +79,14 @@ describe("the checks of the page", () => {
   });
 });
 
+const kindsOf = (sent: readonly ToPlanWorker<Ask>[]) =>
+  sent.map((message) => (message.kind === "job" ? message.ask.kind : message.kind));
+
 /** A client whose checker answers when it is told to. */
 function slowClient() {
-  const sent: ToChecker[] = [];
-  const answerer = createAnswerer(createChecker(union), (answer) => events?.onAnswer(answer));
-  let events: CheckerEvents | null = null;
+  const sent: ToPlanWorker<Ask>[] = [];
+  const answerer = createAnswerer(checkAnswers(createChecker(union)), (answer) => events?.onAnswer(answer));
+  let events: PortEvents<FromPlanWorker<Answer>> | null = null;
   let ended = 0;
   const client = createCheckClient((given) => {
     events = given;
@@ -92,7 +102,7 @@ function slowClient() {
       for (const message of sent.splice(0)) answerer(message);
     },
     break: (reason: string) => events?.onFailure(reason),
-    answer: (answer: FromChecker) => events?.onAnswer(answer),
+    answer: (answer: FromPlanWorker<Answer>) => events?.onAnswer(answer),
     ended: () => ended,
   };
 }
@@ -104,14 +114,10 @@ describe("the page's side", () => {
     const second = client.make(plan, { ...stated, concrete: { density: 20 } });
     const third = client.make(plan, { ...stated, concrete: { density: 10 } });
     expect(await second).toBeNull();
-    expect(sent.map((message) => ("kind" in message ? message.kind : ""))).toEqual([
-      "kit",
-      "project",
-      "make",
-    ]);
+    expect(kindsOf(sent)).toEqual(["kit", "project", "make"]);
     work();
     expect((await first)?.status).toBe("checked");
-    expect(sent).toMatchObject([{ kind: "make", stated: { concrete: { density: 10 } } }]);
+    expect(sent).toMatchObject([{ ask: { kind: "make", stated: { concrete: { density: 10 } } } }]);
     work();
     const list = listOf((await third)!);
     expect(list.document.concrete.density).toBe(10);
@@ -128,21 +134,30 @@ describe("the page's side", () => {
     expect(ended()).toBe(1);
     sent.splice(0);
     const again = client.make(plan, stated);
-    expect(sent.map((message) => ("kind" in message ? message.kind : ""))).toEqual([
-      "kit",
-      "project",
-      "make",
-    ]);
+    expect(kindsOf(sent)).toEqual(["kit", "project", "make"]);
     work();
     expect((await again)?.status).toBe("checked");
+  });
+
+  it("gives no check of the first list of another checker for one of the same place in an earlier list", async () => {
+    const { client, work, break: breakDown } = slowClient();
+    const first = client.make(plan, stated);
+    work();
+    const old = listOf((await first)!);
+    breakDown("out of memory");
+    const second = client.make(plan, { ...stated, concrete: { density: 12.5 } });
+    const detail = client.detail(old.version, 0);
+    work();
+    expect(listOf((await second)!).version).not.toBe(old.version);
+    expect(await detail).toBeNull();
   });
 
   it("tells what broke down in a job, and passes over answers nobody waits for", async () => {
     const { client, sent, answer } = slowClient();
     const job = client.make(plan, stated);
     answer({ job: 99, kind: "broken", reason: "somebody else's" });
-    const own = sent.find((message) => "job" in message);
-    answer({ job: own !== undefined && "job" in own ? own.job : 0, kind: "broken", reason: "no fill" });
+    const own = sent.find((message) => message.kind === "job");
+    answer({ job: own?.job ?? 0, kind: "broken", reason: "no fill" });
     await expect(job).rejects.toThrow("no fill");
   });
 });

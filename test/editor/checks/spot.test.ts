@@ -23,7 +23,7 @@ const filled = fillUnit({
   fillers: project.fillers,
 });
 const checker = createChecker(union);
-const made = checker.make({ project, kit: demoKit }, { loads: {}, concrete: {} });
+const made = checker.make({ project, kit: demoKit }, { loads: {}, concrete: {} }, 1);
 const list = made.status === "checked" ? made.list : null;
 const details = (list?.rows ?? []).flatMap(({ index }) => checker.detail(list?.version ?? 0, index) ?? []);
 const of = (kind: string): readonly CheckDetail[] => details.filter(({ check }) => check.kind === kind);

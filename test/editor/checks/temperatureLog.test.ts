@@ -146,6 +146,26 @@ describe("a log of temperatures", () => {
 });
 
 describe("pairs of figures", () => {
+  it.each([
+    {
+      why: "a third of an hour, as a logger's clock gives it",
+      pairs: [
+        [1 / 3, 18.5],
+        [2 / 3, 19],
+      ],
+    },
+    { why: "a second", pairs: [[1 / 3600, 18.5]] },
+    { why: "the longest figure", pairs: [[1.2345678901234567e-6, 0.1 + 0.2]] },
+    { why: "a figure that is written with an exponent", pairs: [[1e-7, 20]] },
+  ] as const)("come back from their own text: $why", ({ pairs }) => {
+    expect(readPairs(pairsText(pairs))).toEqual({ status: "read", pairs });
+  });
+
+  it("come back to the second after a log of clock times was taken", () => {
+    const log = read("0:00;18\n0:20;19\n0:20:01;20");
+    expect(Array.isArray(log) && read(pairsText(log))).toEqual(log);
+  });
+
   it("are refused with the line that is none", () => {
     expect(readPairs("300;4\n\n600 nine")).toEqual({ status: "refused", line: 3, text: "600 nine" });
     expect(readPairs("")).toEqual({ status: "read", pairs: [] });

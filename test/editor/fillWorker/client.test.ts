@@ -1,15 +1,11 @@
 // The fill in a worker, with a worker of the test's own in place of the browser's.
 
 import { describe, expect, it } from "vitest";
-import {
-  createFillClient,
-  type FillAnswer,
-  type FillClient,
-  type WorkerEvents,
-} from "../../../src/editor/fillWorker/client.ts";
+import { createFillClient, type FillAnswer, type FillClient } from "../../../src/editor/fillWorker/client.ts";
 import { fillBeside } from "../../../src/editor/fillWorker/fillBeside.ts";
 import { createAnswerer, type FromWorker, type ToWorker } from "../../../src/editor/fillWorker/protocol.ts";
 import type { FillAsk } from "../../../src/editor/live/liveFill.ts";
+import type { PortEvents } from "../../../src/editor/workers/port.ts";
 import { fillUnit } from "../../../src/fill/fillUnit.ts";
 import { loadUnion } from "../../../src/geom/union.ts";
 import { demoKit } from "../../../src/kit/demo.ts";
@@ -28,7 +24,7 @@ const named = (name: string): FillAsk => ({ ...ask, unit: { ...ask.unit, name } 
 const plain = fillUnit({ ...ask, union });
 
 interface FakeWorker {
-  readonly events: WorkerEvents;
+  readonly events: PortEvents<FromWorker>;
   readonly heard: ToWorker[];
   isEnded: boolean;
 }
@@ -49,7 +45,7 @@ function desk(): Desk {
     return {
       // Sent messages are copies, as in a browser.
       send: (message) => worker.heard.push(structuredClone(message)),
-      terminate: () => {
+      end: () => {
         worker.isEnded = true;
       },
     };

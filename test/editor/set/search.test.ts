@@ -3,12 +3,11 @@
 import { describe, expect, it, vi } from "vitest";
 import type { WorkPlan } from "../../../src/editor/over/workPlan.ts";
 import { createAside } from "../../../src/editor/set/aside.ts";
-import { createCountClient } from "../../../src/editor/set/countClient.ts";
 import { createCounter } from "../../../src/editor/set/counter.ts";
-import { createOptimiser, type SolveEvents } from "../../../src/editor/set/optimiser.ts";
-import type { Counted, CurveTold, FromSolver, ToSolver } from "../../../src/editor/set/protocol.ts";
+import { createOptimiser } from "../../../src/editor/set/optimiser.ts";
+import type { CurveTold, FromSolver, ToSolver } from "../../../src/editor/set/protocol.ts";
 import { createSolving } from "../../../src/editor/set/solving.ts";
-import type { PourNeeds } from "../../../src/fill/optimise/pourNeeds.ts";
+import type { PortEvents } from "../../../src/editor/workers/port.ts";
 import type { Curve } from "../../../src/fill/optimise/tradeOff.ts";
 import type { FillDocument } from "../../../src/fill/result.ts";
 import { loadUnion } from "../../../src/geom/union.ts";
@@ -40,34 +39,6 @@ describe("the counter", () => {
     expect(turned.pours.map(({ pour }) => pour).at(-1)).toBe("p1");
     count({ ...PLAN, project: { ...PLAN.project, fillers: "middle" } });
     expect(unions.mock.calls.length).toBeGreaterThan(calls);
-  });
-});
-
-describe("the page's side of the counter", () => {
-  it("keeps one plan waiting, the newest, and starts anew after a breakdown", async () => {
-    const sent: WorkPlan[] = [];
-    let answer: (answer: Counted) => void = () => undefined;
-    let fail: (reason: string) => void = () => undefined;
-    let started = 0;
-    const client = createCountClient(({ onAnswer, onFailure }) => {
-      started += 1;
-      [answer, fail] = [onAnswer, onFailure];
-      return { send: (plan) => sent.push(plan), end: () => undefined };
-    });
-    const plans = [1, 2, 3, 4].map((): WorkPlan => ({ ...PLAN }));
-    const needs: PourNeeds = { pours: [], pieces: [] };
-    const counts = plans.slice(0, 3).map((plan) => client.count(plan));
-    expect(await counts[1]).toBeNull();
-    expect(sent).toEqual([plans[0]]);
-    answer({ kind: "counted", needs });
-    expect(await counts[0]).toBe(needs);
-    expect(sent[1]).toBe(plans[2]);
-    fail("out of memory");
-    await expect(counts[2]).rejects.toThrow("out of memory");
-    const again = client.count(plans[3]!);
-    answer({ kind: "counted", needs });
-    expect(await again).toBe(needs);
-    expect(started).toBe(2);
   });
 });
 
@@ -121,7 +92,7 @@ describe("the worker", () => {
 
 /** A page whose workers answer when the test says so. */
 function page() {
-  const workers: { sent: ToSolver[]; events: SolveEvents; isEnded: boolean }[] = [];
+  const workers: { sent: ToSolver[]; events: PortEvents<FromSolver>; isEnded: boolean }[] = [];
   const waiting: (() => void)[] = [];
   const optimiser = createOptimiser({
     start: (events) => {
@@ -257,8 +228,8 @@ describe("the drawing of the curves", () => {
   const INPUTS = { others: "a", mostWidths: null, filler: 0 };
 
   it("is told of point by point, and a cancelled one is not heard any more", () => {
-    const workers: { events: SolveEvents; isEnded: boolean }[] = [];
-    const start = (events: SolveEvents) => {
+    const workers: { events: PortEvents<FromSolver>; isEnded: boolean }[] = [];
+    const start = (events: PortEvents<FromSolver>) => {
       const worker = { events, isEnded: false };
       workers.push(worker);
       return {

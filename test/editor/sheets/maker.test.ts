@@ -3,11 +3,18 @@
 import { describe, expect, it } from "vitest";
 import { coreTools } from "../../../src/cli/coreTools.ts";
 import { fontFiles } from "../../../src/cli/fontFiles.ts";
-import { createSheetClient, type MakerEvents } from "../../../src/editor/sheets/client.ts";
+import type { WorkPlan } from "../../../src/editor/over/workPlan.ts";
+import { createSheetClient } from "../../../src/editor/sheets/client.ts";
 import { EMPTY_FIELDS } from "../../../src/editor/sheets/fields.ts";
-import { createSheetMaker, type Plan } from "../../../src/editor/sheets/maker.ts";
-import { createAnswerer, type FromMaker, type ToMaker } from "../../../src/editor/sheets/protocol.ts";
+import { createSheetMaker } from "../../../src/editor/sheets/maker.ts";
+import { type Answer, type Ask, sheetAnswers } from "../../../src/editor/sheets/protocol.ts";
 import { allSheets, type SheetList } from "../../../src/editor/sheets/sheetList.ts";
+import {
+  createAnswerer,
+  type FromPlanWorker,
+  type ToPlanWorker,
+} from "../../../src/editor/workers/planProtocol.ts";
+import type { PortEvents } from "../../../src/editor/workers/port.ts";
 import { loadUnion } from "../../../src/geom/union.ts";
 import { demoKit } from "../../../src/kit/demo.ts";
 import { sheetsToHtml } from "../../../src/sheet/html.ts";
@@ -19,7 +26,7 @@ import { sampleProject } from "../../support/samples.ts";
 const union = await loadUnion();
 const kit = demoKit;
 const fonts = await fontFiles();
-const plan: Plan = { project: sampleProject("mirrored-pair"), kit };
+const plan: WorkPlan = { project: sampleProject("mirrored-pair"), kit };
 const fields = { ...EMPTY_FIELDS, date: "2026-03-04", document: "D-12", madeBy: "A. Mason" };
 const noPause = async () => {};
 const noPart = () => {};
@@ -91,8 +98,8 @@ describe("the sheets of the page", () => {
 });
 
 interface Beside {
-  readonly heard: ToMaker[];
-  readonly events: MakerEvents;
+  readonly heard: ToPlanWorker<Ask>[];
+  readonly events: PortEvents<FromPlanWorker<Answer>>;
   isEnded: boolean;
 }
 
@@ -114,13 +121,14 @@ function desk() {
 }
 
 async function answerAll({ heard, events }: Beside): Promise<void> {
-  const answers: FromMaker[] = [];
-  const answer = createAnswerer(newMaker(), (each) => answers.push(structuredClone(each)));
+  const answers: FromPlanWorker<Answer>[] = [];
+  const answer = createAnswerer(sheetAnswers(newMaker()), (each) => answers.push(structuredClone(each)));
   for (const message of heard) await answer(message);
   for (const each of answers) events.onAnswer(each);
 }
 
-const kinds = (beside: Beside | undefined) => beside?.heard.map(({ kind }) => kind).join(" ");
+const kinds = (beside: Beside | undefined) =>
+  beside?.heard.map((each) => (each.kind === "job" ? each.ask.kind : each.kind)).join(" ");
 
 describe("the way to the maker", () => {
   it("gives back what was asked for, through copies", async () => {
@@ -145,7 +153,8 @@ describe("the way to the maker", () => {
 
   it("sends kit and project once, the project again when it changes", async () => {
     const { client, begun } = desk();
-    const settle = (job: number) => begun[0]?.events.onAnswer({ job, kind: "list", list: EMPTY });
+    const settle = (job: number) =>
+      begun[0]?.events.onAnswer({ job, kind: "done", answer: { kind: "list", list: EMPTY } });
     void client.make(plan, fields, noPart);
     settle(1);
     void client.make(plan, { ...fields, date: "" }, noPart);
@@ -161,10 +170,10 @@ describe("the way to the maker", () => {
     const second = client.make(plan, { ...fields, date: "2026-01-02" }, noPart);
     const third = client.make(plan, { ...fields, date: "2026-01-03" }, noPart);
     expect(await second).toBeNull();
-    begun[0]?.events.onAnswer({ job: 1, kind: "list", list: EMPTY });
+    begun[0]?.events.onAnswer({ job: 1, kind: "done", answer: { kind: "list", list: EMPTY } });
     expect(await first).toEqual(EMPTY);
-    expect(begun[0]?.heard.at(-1)).toMatchObject({ kind: "make", fields: { date: "2026-01-03" } });
-    begun[0]?.events.onAnswer({ job: 2, kind: "list", list: EMPTY });
+    expect(begun[0]?.heard.at(-1)).toMatchObject({ ask: { kind: "make", fields: { date: "2026-01-03" } } });
+    begun[0]?.events.onAnswer({ job: 2, kind: "done", answer: { kind: "list", list: EMPTY } });
     expect(await third).toEqual(EMPTY);
   });
 
