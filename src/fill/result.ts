@@ -254,7 +254,7 @@ export interface SetPiece {
   readonly needed: number;
   readonly owned: number;
   readonly toBuy: number;
-  /** Of one, in what the set is counted by; null where the kit does not say. */
+  /** Of a wall panel in what the set is counted by, of others in the kit's currency; null where the kit does not say. */
   readonly price: number | null;
 }
 

@@ -82,7 +82,7 @@ export const setPortuguese: SetWords = {
   "part.handling": "Manuseio",
   "part.closures": "Fechamentos",
   "part.distinctSizes": "Tamanhos",
-  "part.fixed": "Outras peças a comprar, iguais em toda escolha",
+  "part.fixed": "Outras peças a comprar, fora do custo",
   old: "De um estado anterior do projeto.",
   "old-running": "O projeto mudou desde que esta busca começou.",
   "old-why": "O que mudou desde então pode pedir outras peças.",

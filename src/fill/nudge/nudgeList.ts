@@ -45,7 +45,7 @@ export interface SchemeNudge {
   /** Full-height columns over all pours of the scheme. */
   readonly closures: BeforeAfter;
   readonly fillers: BeforeAfter;
-  /** The price of the pieces that no choice touches, which is not in the cost. */
+  /** The price of the pieces to buy that the cost leaves out, at the kit's prices. */
   readonly fixed: BeforeAfter;
   readonly rooms: readonly RoomChange[];
 }
