@@ -39,7 +39,9 @@ export const coreTools: FillTools = {
     return driven(optimiseProject(await optimiseInput(project, kit, seconds)));
   },
   async tradeOff(project, kit, seconds) {
-    return driven(tradeOff(await optimiseInput(project, kit, seconds))).curve;
+    // Every point with its share of steps, so that a time is not all spent on the proof of the first.
+    const { proofSteps: _, ...input } = await optimiseInput(project, kit, seconds);
+    return driven(tradeOff(input)).curve;
   },
   async keep(project, kit, fill) {
     return writeProject(keepSet({ project, kit, union: await loadUnion() }, fill));

@@ -24,7 +24,7 @@ export function nudgeSummary(list: NudgeList | null, currency: string | null): s
 function endLine(list: NudgeList, amount: (value: number) => string): string {
   const { status, walls, priced, nudges, greatest, mostLeft } = list;
   if (status === "no-plan")
-    return "Moves of walls: none looked for, since the panels there are make no plan.";
+    return "Moves of walls: none looked for, since no plan keeps to the panels there are and to the limits.";
   const found = nudges.length === 0 ? "none saves" : `${nudges.length} save${nudges.length === 1 ? "s" : ""}`;
   const ends = {
     done: "",

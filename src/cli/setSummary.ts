@@ -119,7 +119,7 @@ export function otherShortText({ lines }: Pick<Shortage, "lines">, buy: boolean)
   const others = lines.filter(({ short, family }) => short > 0 && family !== "wall-panel");
   if (others.length === 0) return "";
   const pieces = others.map(({ code, short, pours, units }) => ({ code, quantity: short, pours, units }));
-  return `Short beside wall panels: ${shortList(pieces)}. No choice of covers changes that.\n`;
+  return `Short beside wall panels: ${shortList(pieces)}. The choice of covers is not held to these.\n`;
 }
 
 function percent(part: number, whole: number): string {

@@ -73,14 +73,9 @@ export function pourDays(project: Project, castings: readonly Casting[]): readon
 }
 
 /** The names of the pours of each day, in the order of {@link pourDays}; without pours those of the units. */
-export function poursByDay({ pours, units }: Project): readonly (readonly string[])[] {
-  if (pours.length === 0) return units.map(({ id }) => [id]);
-  const days = new Map<string, string[]>();
-  for (const { id, day } of pours) {
-    const key = day === null ? `pour ${id}` : `day ${day}`;
-    const known = days.get(key);
-    if (known === undefined) days.set(key, [id]);
-    else known.push(id);
-  }
-  return [...days.values()];
+export function poursByDay(project: Project): readonly (readonly string[])[] {
+  const castings = castingsOf(project);
+  return pourDays(project, castings).map((casts) =>
+    casts.map(({ casting, pour }) => pour ?? castings[casting]!.unit.id),
+  );
 }

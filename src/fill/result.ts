@@ -254,7 +254,7 @@ export interface SetPiece {
   readonly needed: number;
   readonly owned: number;
   readonly toBuy: number;
-  /** Of one, in what the set is counted by; null where the kit does not say. */
+  /** Of a wall panel in what the set is counted by, of others in the kit's currency; null where the kit does not say. */
   readonly price: number | null;
 }
 
@@ -288,7 +288,7 @@ export interface PanelSet {
   readonly lacks?: "widths";
   /** The cost of filling every interval by itself, with what the limits forbid left out; null where that takes more panels or widths than there may be. */
   readonly wallByWall: number | null;
-  /** Pieces that no plan can do without and that are not there, with the pours and units of the days that lack them. */
+  /** Wall panels that the choice takes beyond what is owned where none may be bought, with the pours and units of the days that lack them. */
   readonly missing?: readonly MissingPiece[];
   /** What the choice changed against filling every interval by itself. */
   readonly changes?: SetChanges;

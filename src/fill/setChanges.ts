@@ -3,8 +3,10 @@
 import type { Family } from "../kit/kit.ts";
 import type { Mm } from "../units.ts";
 
-/** What the cost of a set is made of. `fixed`, pieces of other families to buy, is not in the cost: pins and
- * wedges go by the number of joints, so it differs a little from choice to choice. */
+/**
+ * What the cost of a set is made of. `fixed`, the other pieces to buy at the kit's prices, is not in the cost: where joints
+ * move, some ties, pins and wedges more or fewer go along, and the choice does not weigh them.
+ */
 export interface SetParts {
   readonly set: number;
   readonly handling: number;
@@ -35,7 +37,7 @@ export interface CodeChange {
   readonly placed: BeforeAfter;
   /** What the set has to hold. */
   readonly needed: BeforeAfter;
-  /** Of what is to buy, in what the set is counted by; null where one has no price. Closures are paid for in `parts`. */
+  /** Of what is to buy, counted as `SetPiece.price` is; null where one has no price. Closures are paid for in `parts`. */
   readonly cost: BeforeAfter | null;
   /** In working order, those that take any. */
   readonly pours: readonly PourCount[];

@@ -27,6 +27,11 @@ export const BECAUSE_PHRASES: readonly Sentence[] = [
     pt: "combinado por si só, o conjunto pediria {more} a mais",
   },
   {
+    en: "filled by itself, the set would need {less} less, but handling and closures would cost more",
+    es: "combinado por sí solo, el conjunto pediría {less} menos, pero el manejo y los cierres costarían más",
+    pt: "combinado por si só, o conjunto pediria {less} a menos, mas o manuseio e os fechamentos custariam mais",
+  },
+  {
     en: "filled by itself, the set would be no smaller, handling and closures dearer",
     es: "combinado por sí solo, el conjunto no sería menor y el manejo y los cierres costarían más",
     pt: "combinado por si só, o conjunto não seria menor e o manuseio e os fechamentos custariam mais",
@@ -143,9 +148,9 @@ const CAUSES: readonly Sentence[] = [
     pt: "{fillers} complementos em {intervals} [trecho livre|trechos livres] poupam ao conjunto {codes}: combinados por si só, tomariam mais no dia que mais pede.",
   },
   {
-    en: "{fillers} fillers in {intervals} [interval|intervals] spare handling and closures: filled by themselves, these would take the same set.",
-    es: "{fillers} suplementos en {intervals} [tramo libre|tramos libres] ahorran manejo y cierres: combinados por sí solos, tomarían el mismo conjunto.",
-    pt: "{fillers} complementos em {intervals} [trecho livre|trechos livres] poupam manuseio e fechamentos: combinados por si só, tomariam o mesmo conjunto.",
+    en: "{fillers} fillers in {intervals} [interval|intervals] spare handling and closures: filled by themselves, these would take no larger set.",
+    es: "{fillers} suplementos en {intervals} [tramo libre|tramos libres] ahorran manejo y cierres: combinados por sí solos, no tomarían un conjunto mayor.",
+    pt: "{fillers} complementos em {intervals} [trecho livre|trechos livres] poupam manuseio e fechamentos: combinados por si só, não tomariam um conjunto maior.",
   },
   {
     en: "{fillers} fillers in {intervals} [interval|intervals] go together with other changes: filled by themselves one at a time, these would cost no more.",

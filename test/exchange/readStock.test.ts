@@ -111,6 +111,22 @@ describe("a list that is taken", () => {
       'line 7: the kit has no piece "__proto__"; the line is left out',
     ]);
   });
+
+  it.each([
+    {
+      why: "a piece of another kit",
+      first: "zz;4",
+      says: 'line 1: the kit has no piece "zz"; the line is left out',
+    },
+    { why: "a head that nobody knows", first: "Ding;Zahl", says: null },
+    { why: "an empty line", first: ";", says: null },
+  ])("without a head, begins with the first line that counts something: $why", ({ first, says }) => {
+    const answer = read(`${first}\nW600x2250;120\nW450x2250;12\n`);
+    expect(answer).toMatchObject({ status: "ok", stock: LIST });
+    expect(answer.status === "ok" ? answer.remarks.map(({ message }) => message) : null).toEqual(
+      says === null ? [] : [says],
+    );
+  });
 });
 
 describe("a list that is refused", () => {

@@ -41,11 +41,7 @@ export function expectTrueSet(fill: FillDocument, project: Project, kit: Kit): v
   let sizes = 0;
   for (const piece of set.pieces) {
     // A piece cut to a length stays as long as the piece it was cut from.
-    // Sleeves are cast in: no pour gets back what an earlier one took.
-    const isCastIn = piece.family === "tie-sleeve";
-    const stays = isCastIn
-      ? days.size
-      : ((pieces.get(piece.code) ?? pieces.get(piece.code.replace(/\/\d+$/, "")))?.stays ?? 0);
+    const stays = (pieces.get(piece.code) ?? pieces.get(piece.code.replace(/\/\d+$/, "")))?.stays ?? 0;
     const byDay = [...days.values()].map((counts) => counts.get(piece.code) ?? 0);
     const standing = byDay.map((_, day) =>
       byDay.filter((_, other) => other <= day && other >= day - stays).reduce((sum, each) => sum + each, 0),

@@ -24,6 +24,8 @@ export interface SetResultViewProps {
 export function SetResultView({ result: { set }, isOld, currency, needed }: SetResultViewProps) {
   const w = useSetWords();
   const amount = useAmounts(set.countedBy, currency);
+  // Of the other pieces the kit's prices count, whatever the panels are counted by.
+  const price = useAmounts("price", currency);
   return (
     <div className="set-result" data-old={isOld}>
       {isOld ? (
@@ -47,7 +49,7 @@ export function SetResultView({ result: { set }, isOld, currency, needed }: SetR
           ))}
           <div>
             <dt>{w("part.fixed")}</dt>
-            <dd>{amount(set.parts.fixed, 2)}</dd>
+            <dd>{price(set.parts.fixed, 2)}</dd>
           </div>
         </dl>
         {set.countedBy === "price" ? null : <p className="set-why">{w(`by-${set.countedBy}`)}</p>}

@@ -2,6 +2,7 @@
 // owned, what is short; which are shown and in which order.
 
 import { compareLines } from "../../fill/bill.ts";
+import { isConsumed } from "../../fill/dayNeeds.ts";
 import type { NeededPiece } from "../../fill/optimise/pourNeeds.ts";
 import type { SetPiece } from "../../fill/result.ts";
 import type { Family, Kit } from "../../kit/kit.ts";
@@ -50,7 +51,9 @@ export function pieceRows({ needed, chosen, stock, kit }: PieceSource): readonly
     .map(([code, family]): PieceRow => {
       const owned = Object.hasOwn(stock, code) ? stock[code]! : 0;
       const wallByWall = before.get(code)?.needed ?? 0;
-      const own = chosen === null ? null : (after.get(code)?.needed ?? 0);
+      // What stays in the concrete is counted over all pours, which the set does not tell.
+      const counted = isConsumed(family) ? wallByWall : (after.get(code)?.needed ?? 0);
+      const own = chosen === null ? null : counted;
       const toBuy = Math.max(0, (own ?? wallByWall) - owned);
       return { code, family, owned, wallByWall, chosen: own, toBuy, price: ofKit.get(code)?.price ?? null };
     })

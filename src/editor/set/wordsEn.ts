@@ -83,7 +83,7 @@ export const setEnglish = {
   "part.handling": "Handling",
   "part.closures": "Closures",
   "part.distinctSizes": "Sizes",
-  "part.fixed": "Other pieces to buy, beside the cost",
+  "part.fixed": "Other pieces to buy, not part of the cost",
   old: "Of an earlier state of the project.",
   "old-running": "The project has changed since this search began.",
   "old-why": "What has changed since may need other pieces.",

@@ -82,7 +82,7 @@ export const setSpanish: SetWords = {
   "part.handling": "Manejo",
   "part.closures": "Cierres",
   "part.distinctSizes": "Tamaños",
-  "part.fixed": "Otras piezas por comprar, aparte del costo",
+  "part.fixed": "Otras piezas por comprar, fuera del costo",
   old: "De un estado anterior del proyecto.",
   "old-running": "El proyecto cambió desde que empezó esta búsqueda.",
   "old-why": "Lo que cambió desde entonces puede pedir otras piezas.",

@@ -49,6 +49,7 @@ export function readStock(bytes: Uint8Array, kit: Kit): StockAnswer {
   const rows = table.rows.map(trimmed);
   if (rows.every(({ cells }) => cells.every((cell) => cell === undefined)))
     return refused(1, "table", "there is nothing in it");
+  const near = nearCodes(kit);
   const found = stockColumns(rows, isCode);
   if (found.status !== "ok") return refused(rows[0]?.line ?? 1, "columns", columnsFault(found));
   const { code: codeAt, quantity, first } = found.columns;
@@ -68,7 +69,7 @@ export function readStock(bytes: Uint8Array, kit: Kit): StockAnswer {
         remark(
           line,
           "unknown-code",
-          `the kit has no piece ${quoted(code)}${near(code, codes)}; the line is left out`,
+          `the kit has no piece ${quoted(code)}${near(code)}; the line is left out`,
         ),
       );
     } else if (cell === undefined) {
@@ -173,9 +174,12 @@ function quoted(text: string): string {
   return `"${text.length > QUOTED ? `${text.slice(0, QUOTED - 1)}…` : text}"`;
 }
 
-/** A code of the kit that differs in nothing but capitals and spaces. */
-function near(code: string, codes: ReadonlyMap<string, number>): string {
+/** Tells of a code of the kit that differs in nothing but capitals and spaces. */
+function nearCodes({ pieces }: Kit): (code: string) => string {
   const plain = (text: string) => text.toLowerCase().replaceAll(/[\s_-]/g, "");
-  const meant = [...codes.keys()].find((each) => plain(each) === plain(code));
-  return meant === undefined ? "" : `; it has ${quoted(meant)}`;
+  const byPlain = new Map([...pieces].reverse().map(({ code }) => [plain(code), code]));
+  return (code) => {
+    const meant = byPlain.get(plain(code));
+    return meant === undefined ? "" : `; it has ${quoted(meant)}`;
+  };
 }

@@ -67,11 +67,17 @@ export function stockColumns(rows: readonly SheetRow[], isCode: (text: string) =
   if (code === undefined) return { status: "no-code" };
   const names = hasHead ? named(rows[head]!, QUANTITY_NAMES).filter((column) => column !== code) : [];
   if (names.length > 1) return { status: "many-quantities", columns: names, isNamed: true };
-  const start = hasHead ? first : body.findIndex(({ cells }) => isCode(cells[code]?.text ?? ""));
   const quantities = names.length === 1 ? names : numberColumns(body, code, isCode);
   if (quantities.length > 1) return { status: "many-quantities", columns: quantities, isNamed: false };
   const [quantity] = quantities;
   if (quantity === undefined) return { status: "no-quantity" };
+  if (hasHead) return { status: "ok", columns: { code, quantity, first } };
+  // Without a head the list begins where something is counted, be it in the kit or not.
+  const start = body.findIndex(({ cells }) => {
+    const name = cells[code]?.text ?? "";
+    const counted = cells[quantity];
+    return isCode(name) || (name !== "" && counted !== undefined && wholeCount(counted).status === "count");
+  });
   return { status: "ok", columns: { code, quantity, first: Math.max(0, start) } };
 }
 

@@ -2,7 +2,8 @@
 //
 // As many as are needed again go straight on; of these as many as can to their own room; of the rest as many as can to a
 // room of equal size. So no other way carries fewer pieces to and from the store, of these none fewer from room to room, and
-// of these none fewer between rooms of different size.
+// of these none fewer between rooms of different size. (Where two pours hand on to one, two rooms may have one own room: the
+// first of them fills it first, whatever the other then misses.)
 
 import type { Spot } from "./homes.ts";
 

@@ -12,25 +12,33 @@ export interface RoomChange {
   readonly sizes: readonly BeforeAfter[];
 }
 
-/** The rooms whose faces have another length after the move, in the order of the fill. */
+/** The rooms whose faces have another length after the move, in the order of the fill; two may have one name. */
 export function roomChanges(before: Refilled, after: Refilled): readonly RoomChange[] {
-  const found = new Map<string, Map<string, BeforeAfter>>();
+  const roomBefore = roomsByFace(before);
+  const roomAfter = roomsByFace(after);
+  const found = before.filled.fill.rooms.map(() => new Map<string, BeforeAfter>());
+  const areas = before.filled.fill.rooms.map(({ area }) => area);
   for (const [key, face] of before.faces) {
     const other = after.faces.get(key);
     const was = before.filled.drafts[face]!;
-    if (was.room === null || other === undefined) continue;
-    const size = { before: was.settled.length, after: after.filled.drafts[other]!.settled.length };
-    if (size.before === size.after) continue;
-    const own = found.get(was.room) ?? new Map<string, BeforeAfter>();
-    found.set(was.room, own);
-    own.set(`${size.before} ${size.after}`, size);
+    const room = roomBefore.get(was.id);
+    if (room === undefined || other === undefined) continue;
+    const is = after.filled.drafts[other]!;
+    const roomIs = roomAfter.get(is.id);
+    if (roomIs !== undefined) areas[room] = after.filled.fill.rooms[roomIs]!.area;
+    const size = { before: was.settled.length, after: is.settled.length };
+    if (size.before !== size.after) found[room]!.set(`${size.before} ${size.after}`, size);
   }
-  const areas = new Map(after.filled.fill.rooms.map(({ name, area }) => [name, area]));
-  return before.filled.fill.rooms.flatMap(({ name, area }) => {
-    const sizes = [...(found.get(name)?.values() ?? [])];
-    const other = areas.get(name) ?? area;
+  return before.filled.fill.rooms.flatMap(({ name, area }, room) => {
+    const sizes = [...found[room]!.values()];
+    const other = areas[room]!;
     if (sizes.length === 0 && other === area) return [];
     sizes.sort((a, b) => b.before - a.before || b.after - a.after);
     return [{ room: name, area: { before: area, after: other }, sizes }];
   });
+}
+
+/** By the id of a face: the place of its room. */
+function roomsByFace({ filled }: Refilled): ReadonlyMap<string, number> {
+  return new Map(filled.fill.rooms.flatMap(({ faces }, room) => faces.map((id) => [id, room] as const)));
 }

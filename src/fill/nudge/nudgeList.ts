@@ -45,7 +45,7 @@ export interface SchemeNudge {
   /** Full-height columns over all pours of the scheme. */
   readonly closures: BeforeAfter;
   readonly fillers: BeforeAfter;
-  /** The price of the pieces that no choice touches, which is not in the cost. */
+  /** The price of the pieces to buy that the cost leaves out, at the kit's prices. */
   readonly fixed: BeforeAfter;
   readonly rooms: readonly RoomChange[];
 }
@@ -53,7 +53,7 @@ export interface SchemeNudge {
 export interface NudgeList {
   /**
    * "done": no other move of one wall saves more than those listed, within the gap of the set as drawn. "limit": the work allowed for it ran out. "stopped": it was
-   * stopped. "no-plan": there is no plan with the pieces there are that a move could make cheaper.
+   * stopped. "no-plan": no plan keeps to the pieces there are and the limits, so that a move could make it cheaper.
    */
   readonly status: "done" | "limit" | "stopped" | "no-plan";
   readonly project: string;

@@ -67,6 +67,8 @@ function becauseOf(
   if (more.length > 0 && less.length > 0)
     return `filled by itself, the set would need ${more.join(", ")} more and ${less.join(", ")} less`;
   if (more.length > 0) return `filled by itself, the set would need ${more.join(", ")} more`;
+  if (cost !== null && cost > 0 && less.length > 0)
+    return `filled by itself, the set would need ${less.join(", ")} less, but handling and closures would cost more`;
   if (cost !== null && cost > 0)
     return "filled by itself, the set would be no smaller, handling and closures dearer";
   return "filled by itself, the set would cost no more: it goes together with other changes";

@@ -196,6 +196,6 @@ function causeMessage(
   if (spared.length > 0)
     return `${stand} spare the set ${spared.join(", ")}: filled by themselves, these would take more of them on the day that needs most.`;
   return isDearer
-    ? `${stand} spare handling and closures: filled by themselves, these would take the same set.`
+    ? `${stand} spare handling and closures: filled by themselves, these would take no larger set.`
     : `${stand} go together with other changes: filled by themselves one at a time, these would cost no more.`;
 }

@@ -244,7 +244,8 @@ function* searchSubsets(
       continue;
     }
     if (goal === "cost") yield progress(state, "proof");
-    const isFirst = [...first.on].every((width) => subset.on.has(width));
+    // What was found of the first holds for it and for any part of it, not for what has a width more.
+    const isFirst = [...subset.on].every((width) => first.on.has(width));
     const before = isFirst ? first.closed : k === 0 ? yield* searchIn(state, subset.on) : "open";
     const closed = before === "open" ? closeSubset(state, subset) : before;
     if (closed === "whole") isEnumerated = true;

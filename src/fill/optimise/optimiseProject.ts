@@ -161,12 +161,17 @@ function* chosenSet(given: GivenSet, input: OptimiseInput): Generator<SetProgres
   const answer = yield* driven(used, input);
   const { status, proof, lacks } = answer;
   if (lacks === "widths") {
-    const any = yield* chosenSet({ ...given, mostWidths: null }, input);
+    const any = yield* chosenSet({ ...given, mostWidths: null }, withoutBound(input));
     return { used: any.used, answer: { ...any.answer, status, proof, lacks } };
   }
   if (status !== "infeasible") return { used, answer };
-  const bought = yield* chosenSet({ ...given, buy: true }, input);
+  const bought = yield* chosenSet({ ...given, buy: true }, withoutBound(input));
   return { used: bought.used, answer: { ...bought.answer, status, proof } };
+}
+
+// With less asked a plan may cost less than any that keeps to all of it: the earlier bound says nothing here.
+function withoutBound(input: OptimiseInput): OptimiseInput {
+  return input.soFar === undefined ? input : { ...input, soFar: { ...input.soFar, bound: 0 } };
 }
 
 function withProblems(unit: FilledUnit, problems: readonly Problem[]): FilledUnit {

@@ -4,15 +4,7 @@ import type { Kit } from "../../kit/kit.ts";
 import type { Project } from "../../plan/project.ts";
 import { compareLines } from "../bill.ts";
 import { type Casts, castingsOf } from "../castings.ts";
-import {
-  dayNeeds,
-  daysTaken,
-  greatestNeed,
-  ownedOf,
-  pieceFinder,
-  whereShort,
-  windowNeeds,
-} from "../dayNeeds.ts";
+import { dayNeeds, greatestNeed, ownedOf, pieceFinder, whereShort, windowNeeds } from "../dayNeeds.ts";
 import type { BillLine, PanelSet, SetPiece } from "../result.ts";
 import type { SetParts } from "../setChanges.ts";
 import { costOf, type PlanCost, paidFor } from "./countPlan.ts";
@@ -101,7 +93,7 @@ export function setPieces({ project, kit, days, bills, stated }: PiecesSource): 
   const needs = dayNeeds(bills, days, kit);
   return [...needs.lines].sort(compareLines).map(({ code, family }): SetPiece => {
     const piece = pieces.get(code);
-    const needed = greatestNeed(needs, code, daysTaken(family, cutFrom(code)));
+    const needed = greatestNeed(needs, code, cutFrom(code)?.stays ?? 0);
     const owned = ownedOf(project, code);
     const price = family === "wall-panel" ? amountOf(piece, stated.countedBy) : (piece?.price ?? null);
     return { code, family, needed, owned, toBuy: Math.max(0, needed - owned), price };

@@ -48,7 +48,8 @@ export interface TradeOff {
   readonly fills: { readonly widths: readonly FillDocument[]; readonly fillers: readonly FillDocument[] };
 }
 
-export interface TradeOffInput extends OptimiseInput {
+// Each point is a problem of its own, of which no earlier search of the project knows anything.
+export interface TradeOffInput extends Omit<OptimiseInput, "soFar"> {
   /** Most points of each curve, 2 or more. */
   readonly points?: number;
 }

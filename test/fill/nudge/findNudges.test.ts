@@ -178,6 +178,15 @@ describe("a wall drawn 10 mm off, poured and mirrored", () => {
     ]);
   });
 
+  it("tells two rooms of one name apart", () => {
+    const units = project.units.map((unit) => ({
+      ...unit,
+      rooms: unit.rooms.map((room) => ({ ...room, name: "Bedroom" })),
+    }));
+    const { list: alike } = listed({ ...project, units });
+    expect(alike.nudges[0]!.rooms).toEqual(first!.rooms.map((room) => ({ ...room, room: "Bedroom" })));
+  });
+
   it("tells how far it is, the best never falling", () => {
     expect(progress.map(({ stage }) => stage)).toContain("screen");
     const bests = progress.filter(({ stage }) => stage === "price").map(({ best }) => best);

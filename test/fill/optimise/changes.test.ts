@@ -197,6 +197,34 @@ describe.each(["tiny-01", "tiny-04", "tiny-06"] as const)("what each change of %
   });
 });
 
+describe("why an interval is not filled as by itself", () => {
+  it("owns to a smaller set where only handling would be dearer", () => {
+    // 900 by itself is 3 standard panels a face; two wide ones are owned and lie idle, and those of P2 are free on the day of P1.
+    const instance = {
+      name: "spare",
+      optimum: 0,
+      widths: [450, 300],
+      standard: 300,
+      price: { 450: 12060, 300: 9540 },
+      handling: 60,
+      closure: { min: 20, max: 90, cost: 50040, perMm: 30 },
+      owned: { 450: 2 },
+      pours: [
+        { id: "P1", runs: [[900, 1]] },
+        { id: "P2", runs: [[300, 3]] },
+      ],
+    } as const;
+    const read = readProject(JSON.stringify(drawnInstance(instance)));
+    if (read.status !== "ok") throw new Error(JSON.stringify(read.issues));
+    const { intervals, causes } = told(read.project).changes;
+    expect(intervals.map(({ after }) => after.widths)).toEqual([[450, 450]]);
+    expect(intervals[0]!.because).toBe(
+      "filled by itself, the set would need 4 P450 less, but handling and closures would cost more",
+    );
+    expect(causes[0]!.message).toContain("these would take no larger set");
+  });
+});
+
 describe("the causes of a unit", () => {
   it.each(["one-room", "two-bedroom", "row-of-three", "mirrored-pair", "awkward"])(
     "%s: each closure and filler stands in one of them, in the plain fill and in the chosen one",

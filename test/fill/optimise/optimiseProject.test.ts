@@ -189,4 +189,24 @@ describe("a search that is ended from outside", () => {
     expect(set!.cost).toBe(optimised(project).set!.cost);
     expect(set!.status).toBe("optimal");
   });
+
+  it("where the pieces there are make no plan, takes no bound of theirs for the set that buys more", () => {
+    const project = { ...drawn("tiny-06"), stock: {}, buy: false };
+    const { set } = optimised(project);
+    expect(set!.status).toBe("infeasible");
+    // What was proven of plans that buy nothing: there are none, so any number holds.
+    const work = optimiseProject({ project, kit: kitOf(project), union, solver });
+    const first = work.next();
+    if (first.done === true) throw new Error("the search was done at once");
+    const soFar: SoFar = { ...first.value.soFar, bound: 1e9 };
+    const again = optimiseProject({ project, kit: kitOf(project), union, solver, soFar, proofSteps: 1 });
+    const bought: { best: number; bound: number }[] = [];
+    let step = again.next();
+    // Before that the panels that lack are paid for a hundredfold.
+    for (; step.done !== true; step = again.next())
+      if (step.value.best < 10 * set!.cost) bought.push(step.value);
+    expect(bought.some(({ best }) => best > set!.cost)).toBe(true);
+    for (const { bound } of bought) expect(bound).toBeLessThanOrEqual(set!.cost + 1e-6);
+    expect(step.value.set).toMatchObject({ status: "infeasible", cost: set!.cost });
+  });
 });
