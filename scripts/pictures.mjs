@@ -69,6 +69,8 @@ async function picturePage() {
         await pictureSheets(page);
         await page.keyboard.press("Escape");
         await pictureChecks(page);
+        await page.keyboard.press("Escape");
+        await pictureSet(page);
       }
       await context.close();
     }
@@ -88,6 +90,15 @@ async function pictureChecks(page) {
   await page.locator(".check-card[data-check$=tie-load]").waitFor();
   await page.waitForTimeout(300);
   await page.screenshot({ path: "docs/checks-view.png" });
+}
+
+// Pours and set, when the search for the cheapest set has come to its end.
+async function pictureSet(page) {
+  await page.keyboard.press("Shift+S");
+  await page.getByRole("button", { name: "Find the cheapest set" }).click();
+  await page.getByRole("button", { name: "Keep in the plan" }).waitFor();
+  await page.waitForTimeout(300);
+  await page.screenshot({ path: "docs/set-view.png" });
 }
 
 async function pictureSheets(page) {

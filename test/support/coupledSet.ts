@@ -37,7 +37,8 @@ export interface CoupledInstance {
 }
 
 export function readCoupled(name: string): CoupledInstance {
-  return JSON.parse(readFileSync(join(import.meta.dirname, `../data/sets/${name}.json`), "utf8"));
+  // From the root, where tests and the bundled bench are run.
+  return JSON.parse(readFileSync(join("test/data/sets", `${name}.json`), "utf8"));
 }
 
 /** The instance with every joint matched: what stands in intervals is chosen, what stands in zones is not. */

@@ -27,7 +27,8 @@ export interface Instance {
 }
 
 export function readInstance(name: string): Instance {
-  return JSON.parse(readFileSync(join(import.meta.dirname, `../data/sets/${name}.json`), "utf8"));
+  // From the root, where tests and the bundled bench are run.
+  return JSON.parse(readFileSync(join("test/data/sets", `${name}.json`), "utf8"));
 }
 
 /** Cents; the step is that of the prices. */
