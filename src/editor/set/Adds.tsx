@@ -30,19 +30,20 @@ export function AddsCell({ need, scale, isStale, title, isOpen, onOpen }: AddsCe
         {w("adds-nothing")}
       </span>
     );
+  const count = pieces === 0 ? w("adds-small") : `+${w("pieces", { count: pieces })}`;
   return (
     <button
       type="button"
       className="adds"
       data-stale={isStale}
       aria-expanded={isOpen}
-      aria-label={`${w("adds-of", { pour: title })}: ${w("pieces", { count: pieces })}, ${amount(cost)}`}
+      aria-label={`${w("adds-of", { pour: title })}: ${count}, ${amount(cost)}`}
       onClick={onOpen}
     >
       <span className="adds-bar" aria-hidden="true">
         <span className="adds-fill" style={{ width: `${(100 * sums[scale.by]) / scale.greatest}%` }} />
       </span>
-      <span className="adds-count">+{w("pieces", { count: pieces })}</span>
+      <span className="adds-count">{count}</span>
       <span className="adds-cost">{amount(cost)}</span>
     </button>
   );

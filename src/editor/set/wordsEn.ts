@@ -28,6 +28,7 @@ export const setEnglish = {
   "adds-of": "What {pour} adds",
   pieces: { one: "{count} piece", other: "{count} pieces" },
   "adds-nothing": "Nothing: all of it is there",
+  "adds-small": "Small parts only",
   "of-project": "As the project: {height}",
   shared: "Same day as pour {number}: they add up",
   "shared-here": { one: "One pour this day", other: "{count} pours this day add up" },

@@ -28,6 +28,7 @@ export const setSpanish: SetWords = {
   "adds-of": "Lo que suma {pour}",
   pieces: { one: "{count} pieza", other: "{count} piezas" },
   "adds-nothing": "Nada: todo está ya",
+  "adds-small": "Solo piezas menudas",
   "of-project": "Como el proyecto: {height}",
   shared: "El mismo día que el vaciado {number}: se suman",
   "shared-here": { one: "Un vaciado este día", other: "{count} vaciados este día se suman" },

@@ -28,6 +28,7 @@ export const setPortuguese: SetWords = {
   "adds-of": "O que {pour} soma",
   pieces: { one: "{count} peça", other: "{count} peças" },
   "adds-nothing": "Nada: tudo já está lá",
+  "adds-small": "Só peças miúdas",
   "of-project": "Como o projeto: {height}",
   shared: "No mesmo dia da concretagem {number}: somam-se",
   "shared-here": { one: "{count} concretagem neste dia", other: "{count} concretagens neste dia somam-se" },
