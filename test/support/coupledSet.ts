@@ -1,8 +1,6 @@
 // One set for pours of walls whose joints need not match: column generation over whole walls, and the best plan of its columns.
 // What it costs to match every joint is seen beside it.
 
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import { createCoverTable } from "../../src/fill/coverTable.ts";
 import type { SetProblem } from "../../src/fill/optimise/setProblem.ts";
 import { coverZone } from "../../src/fill/zoneCover.ts";
@@ -10,7 +8,7 @@ import { createModelBuilder, type Entry } from "../../src/solver/builder.ts";
 import type { Solver } from "../../src/solver/linear.ts";
 import { bestCoupled, type CoupledLayout } from "./coupledFaces.ts";
 import { cut, type Element } from "./cutWall.ts";
-import { instanceProblem } from "./setInstance.ts";
+import { instanceProblem, instanceText } from "./setInstance.ts";
 
 interface CoupledWall {
   readonly count: number;
@@ -37,8 +35,7 @@ export interface CoupledInstance {
 }
 
 export function readCoupled(name: string): CoupledInstance {
-  // From the root, where tests and the bundled bench are run.
-  return JSON.parse(readFileSync(join("test/data/sets", `${name}.json`), "utf8"));
+  return JSON.parse(instanceText(name));
 }
 
 /** The instance with every joint matched: what stands in intervals is chosen, what stands in zones is not. */

@@ -27,8 +27,12 @@ export interface Instance {
 }
 
 export function readInstance(name: string): Instance {
-  // From the root, where tests and the bundled bench are run.
-  return JSON.parse(readFileSync(join("test/data/sets", `${name}.json`), "utf8"));
+  return JSON.parse(instanceText(name));
+}
+
+/** The file of an instance, from the root, where tests and the bundled bench are run. */
+export function instanceText(name: string): string {
+  return readFileSync(join("test/data/sets", `${name}.json`), "utf8");
 }
 
 /** Cents; the step is that of the prices. */

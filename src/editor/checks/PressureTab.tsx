@@ -1,10 +1,10 @@
 // What the concrete presses with: what the project says of it, the pressure over the height, and how fast it may rise.
 
+import { ConcreteForm } from "./ConcreteForm.tsx";
 import type { CheckDetail, CheckList } from "./checkList.ts";
-import { concreteFallback, concreteTakes, modelOf, pressureFields } from "./fields.ts";
+import { modelOf, pressureFields } from "./fields.ts";
 import { OneCheck } from "./OneCheck.tsx";
 import { PressurePicture } from "./PressurePicture.tsx";
-import { StatedFieldset } from "./StatedFieldset.tsx";
 import { TryPressure } from "./TryPressure.tsx";
 import { UnitChoice } from "./UnitChoice.tsx";
 import type { Checks } from "./useChecks.ts";
@@ -47,20 +47,7 @@ export function PressureTab({ checks, list, unit, onUnit, onShow }: TabProps) {
 function PressureForm() {
   const { w } = useCheckWords();
   const form = useStated("concrete");
-  const fields = pressureFields(modelOf(form.values)).map((name) => ({
-    name,
-    takes: concreteTakes(name),
-    fallback: concreteFallback(name),
-    value: form.values[name],
-  }));
-  return (
-    <StatedFieldset
-      title={w("concrete")}
-      form={form}
-      fields={fields}
-      onChange={(name, value) => form.change({ [name]: value })}
-    />
-  );
+  return <ConcreteForm title={w("concrete")} form={form} names={pressureFields(modelOf(form.values))} />;
 }
 
 function Diagram({ list, unit }: { list: CheckList; unit: string }) {

@@ -1,6 +1,7 @@
 // The striking rules side by side: what each says of each room, and under which conditions.
 
 import type { StrikingRow } from "../../assess/checkDocument.ts";
+import { RuleNotes } from "./RuleNotes.tsx";
 import { type RuleCell, rulesTable } from "./rulesTable.ts";
 import { useCheckWords } from "./useCheckWords.ts";
 
@@ -51,22 +52,7 @@ export function RulesSideBySide({ rows, unit }: { rows: readonly StrikingRow[]; 
           </tbody>
         </table>
       </div>
-      <details>
-        <summary>{w("rule-notes")}</summary>
-        <dl>
-          {lines.map(({ part, rule, notes, source }) => (
-            <div key={`${part} ${rule}`}>
-              <dt>
-                {told(rule)}, {told(part)}
-              </dt>
-              {notes.map((note) => (
-                <dd key={note}>{told(note)}</dd>
-              ))}
-              <dd lang="en">{told(source)}</dd>
-            </div>
-          ))}
-        </dl>
-      </details>
+      <RuleNotes rules={lines.map((line) => ({ ...line, of: line.part }))} />
     </section>
   );
 }

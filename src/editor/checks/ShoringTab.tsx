@@ -3,16 +3,8 @@
 import type { JsonObject } from "../../json/value.ts";
 import { isObject } from "../../json/value.ts";
 import { LOAD_CHOICES } from "../../plan/loads.ts";
-import {
-  concreteFallback,
-  concreteTakes,
-  LOAD_FIELDS,
-  loadFallback,
-  loadTakes,
-  SHORING_FIELDS,
-  shoringTakes,
-  TURN_FIELDS,
-} from "./fields.ts";
+import { ConcreteForm } from "./ConcreteForm.tsx";
+import { LOAD_FIELDS, loadFallback, loadTakes, SHORING_FIELDS, shoringTakes, TURN_FIELDS } from "./fields.ts";
 import { OneCheck } from "./OneCheck.tsx";
 import type { TabProps } from "./PressureTab.tsx";
 import { ShoringSteps } from "./ShoringSteps.tsx";
@@ -78,20 +70,7 @@ function LoadForms() {
 function TurnForm() {
   const { w } = useCheckWords();
   const form = useStated("concrete");
-  const fields = TURN_FIELDS.map((name) => ({
-    name,
-    takes: concreteTakes(name),
-    fallback: concreteFallback(name),
-    value: form.values[name],
-  }));
-  return (
-    <StatedFieldset
-      title={w("turn-form")}
-      form={form}
-      fields={fields}
-      onChange={(name, value) => form.change({ [name]: value })}
-    />
-  );
+  return <ConcreteForm title={w("turn-form")} form={form} names={TURN_FIELDS} />;
 }
 
 const FIRST: FieldOf["takes"] = { kind: "choice", choices: LOAD_CHOICES.first };

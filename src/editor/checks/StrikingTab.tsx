@@ -1,15 +1,15 @@
 // When may panels come down: strength needed and there, the log of the slab, and what several rules say side by side.
 
 import type { CheckDocument, StrikingPrediction } from "../../assess/checkDocument.ts";
+import { ConcreteForm } from "./ConcreteForm.tsx";
 import { Curve } from "./Curve.tsx";
 import type { CheckList } from "./checkList.ts";
-import { concreteFallback, concreteTakes, STRENGTH_FIELDS } from "./fields.ts";
+import { STRENGTH_FIELDS } from "./fields.ts";
 import { LogForms } from "./LogForms.tsx";
 import { MaturityTable } from "./MaturityTable.tsx";
 import { OneCheck } from "./OneCheck.tsx";
 import type { TabProps } from "./PressureTab.tsx";
 import { RulesSideBySide } from "./RulesSideBySide.tsx";
-import { StatedFieldset } from "./StatedFieldset.tsx";
 import { UnitChoice } from "./UnitChoice.tsx";
 import { useCheckWords } from "./useCheckWords.ts";
 import { useStated } from "./useStated.ts";
@@ -40,20 +40,7 @@ export function StrikingTab({ checks, list, unit, onUnit, onShow }: TabProps) {
 function StrengthForm() {
   const { w } = useCheckWords();
   const form = useStated("concrete");
-  const fields = STRENGTH_FIELDS.map((name) => ({
-    name,
-    takes: concreteTakes(name),
-    fallback: concreteFallback(name),
-    value: form.values[name],
-  }));
-  return (
-    <StatedFieldset
-      title={w("strength-form")}
-      form={form}
-      fields={fields}
-      onChange={(name, value) => form.change({ [name]: value })}
-    />
-  );
+  return <ConcreteForm title={w("strength-form")} form={form} names={STRENGTH_FIELDS} />;
 }
 
 function Outcome({ list, unit }: { list: CheckList; unit: string }) {

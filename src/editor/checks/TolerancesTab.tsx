@@ -2,6 +2,7 @@
 
 import type { ToleranceRow } from "../../assess/checkDocument.ts";
 import type { TabProps } from "./PressureTab.tsx";
+import { RuleNotes } from "./RuleNotes.tsx";
 import { deviationText } from "./tolerance.ts";
 import { UnitChoice } from "./UnitChoice.tsx";
 import { useCheckWords } from "./useCheckWords.ts";
@@ -60,20 +61,9 @@ function Rows({ rows }: { rows: readonly ToleranceRow[] }) {
           </tbody>
         </table>
       </div>
-      <details>
-        <summary>{w("rule-notes")}</summary>
-        <dl>
-          {rows.map(({ what, rule, note, source }) => (
-            <div key={`${what} ${rule}`}>
-              <dt>
-                {told(rule)}, {told(what)}
-              </dt>
-              {note === "" ? null : <dd>{told(note)}</dd>}
-              <dd lang="en">{told(source)}</dd>
-            </div>
-          ))}
-        </dl>
-      </details>
+      <RuleNotes
+        rules={rows.map(({ note, ...row }) => ({ ...row, of: row.what, notes: note === "" ? [] : [note] }))}
+      />
     </>
   );
 }

@@ -1,6 +1,6 @@
 // What a pour adds to the set: a bar beside those of the other pours, pieces and money, and piece by piece when it is opened.
 
-import type { AddedPiece, PourNeed } from "../../fill/optimise/pourNeeds.ts";
+import type { AddedPiece, PourAdds } from "../../fill/optimise/pourAdds.ts";
 import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import { kitOf } from "../live/workbench.ts";
 import { formatNumber } from "../words/numbers.ts";
@@ -8,7 +8,7 @@ import { addedSums, type BarScale } from "./pourNames.ts";
 import { type SayAmount, useAmounts, useSetWords } from "./useSetWords.ts";
 
 export interface AddsCellProps {
-  readonly need: PourNeed | null;
+  readonly need: PourAdds | null;
   readonly scale: BarScale;
   readonly isStale: boolean;
   /** Of the pour. */

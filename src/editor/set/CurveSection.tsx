@@ -5,11 +5,12 @@ import type { CurvePoint } from "../../fill/optimise/tradeOff.ts";
 import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import { kitOf } from "../live/workbench.ts";
 import { formatNumber } from "../words/numbers.ts";
+import { AsideSection } from "./AsideSection.tsx";
 import { type CurveName, dearerBy, plotted } from "./curvePlot.ts";
 import { curveInputsOf } from "./inputs.ts";
 import { NO_LIMITS } from "./limitEdits.ts";
 import type { Needs } from "./useNeeds.ts";
-import { type Drawing, useDrawer } from "./useOptimiser.ts";
+import { useDrawer } from "./useOptimiser.ts";
 import { usePick } from "./usePick.ts";
 import { useAmounts, useSetWords } from "./useSetWords.ts";
 
@@ -18,38 +19,23 @@ export function CurveSection({ needs: { plan, counted } }: { needs: Needs }) {
   const { doc } = useEditorState().history;
   const { drawer, drawing } = useDrawer();
   if (plan === null || counted === null || counted.pieces.length === 0) return null;
-  const { found, failure, isWorking } = drawing;
+  const { found, told } = drawing;
   const now = curveInputsOf(doc);
   const isOld = found !== null && found.inputs.others !== now.others;
   return (
-    <section className="set-curves" aria-label={w("curves")}>
-      <header className="set-head">
-        <h3>{w("curves")}</h3>
-        <Telling drawing={drawing} />
-        {isWorking ? (
-          <button type="button" className="act pieces-shown" onClick={drawer.cancel}>
-            {w("cancel")}
-          </button>
-        ) : (
-          <button type="button" className="act pieces-shown" onClick={() => drawer.begin(plan, now)}>
-            {w(found === null ? "draw" : "draw-again")}
-          </button>
-        )}
-      </header>
-      {failure === null ? null : (
-        <p className="set-fault" role="alert">
-          {w("solve-broken", { reason: failure })}
-        </p>
-      )}
-      {found === null ? (
-        <p className="set-why">{w("curves-why")}</p>
-      ) : (
+    <AsideSection
+      className="set-curves"
+      title={w("curves")}
+      ask={[w("draw"), w("draw-again")]}
+      why={w("curves-why")}
+      told={told === null ? w("loading") : w(`drawing.${told.curve}`, { number: told.found + 1 })}
+      aside={drawing}
+      isOld={isOld}
+      onBegin={() => drawer.begin(plan, now)}
+      onCancel={drawer.cancel}
+    >
+      {found === null ? null : (
         <div className="curves" data-old={isOld}>
-          {isOld ? (
-            <p className="set-old" role="note">
-              <b>{w("old")}</b> {w("old-why")}
-            </p>
-          ) : null}
           <CurveView
             curve="widths"
             points={found.value.widths}
@@ -64,17 +50,7 @@ export function CurveSection({ needs: { plan, counted } }: { needs: Needs }) {
           />
         </div>
       )}
-    </section>
-  );
-}
-
-function Telling({ drawing: { isWorking, told } }: { drawing: Drawing }) {
-  const w = useSetWords();
-  const text = told === null ? w("loading") : w(`drawing.${told.curve}`, { number: told.found + 1 });
-  return (
-    <p className="set-counting" role="status">
-      {isWorking ? text : ""}
-    </p>
+    </AsideSection>
   );
 }
 

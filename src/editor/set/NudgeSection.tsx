@@ -2,11 +2,12 @@
 
 import type { NudgeList, SchemeNudge } from "../../fill/nudge/nudgeList.ts";
 import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
+import { AsideSection } from "./AsideSection.tsx";
 import { inputsOf } from "./inputs.ts";
 import { nudgeEdit } from "./nudgeEdit.ts";
 import { unitTitle } from "./pourRows.ts";
 import type { Needs } from "./useNeeds.ts";
-import { type Nudging, useNudger } from "./useOptimiser.ts";
+import { useNudger } from "./useOptimiser.ts";
 import { useAmounts, useSetWords } from "./useSetWords.ts";
 import { useStep } from "./useStep.ts";
 
@@ -15,56 +16,24 @@ export function NudgeSection({ needs: { plan, counted } }: { needs: Needs }) {
   const { doc } = useEditorState().history;
   const { nudger, nudging } = useNudger();
   if (plan === null || counted === null || counted.pieces.length === 0) return null;
-  const { found, failure, isWorking } = nudging;
+  const { found, told } = nudging;
   const isOld = found !== null && found.inputs !== inputsOf(doc);
   return (
-    <section className="set-nudges" aria-label={w("nudges")}>
-      <header className="set-head">
-        <h3>{w("nudges")}</h3>
-        <Telling nudging={nudging} />
-        {isWorking ? (
-          <button type="button" className="act pieces-shown" onClick={nudger.cancel}>
-            {w("cancel")}
-          </button>
-        ) : (
-          <button
-            type="button"
-            className="act pieces-shown"
-            onClick={() => nudger.begin(plan, inputsOf(doc))}
-          >
-            {w(found === null ? "seek" : "seek-again")}
-          </button>
-        )}
-      </header>
-      {failure === null ? null : (
-        <p className="set-fault" role="alert">
-          {w("solve-broken", { reason: failure })}
-        </p>
-      )}
-      {found === null ? (
-        <p className="set-why">{w("nudges-why")}</p>
-      ) : (
-        <>
-          {isOld ? (
-            <p className="set-old" role="note">
-              <b>{w("old")}</b> {w("old-why")}
-            </p>
-          ) : null}
-          <Found list={found.value} isOld={isOld} currency={plan.kit.currency} />
-        </>
-      )}
-    </section>
-  );
-}
-
-function Telling({ nudging: { isWorking, told } }: { nudging: Nudging }) {
-  const w = useSetWords();
-  const text =
-    told === null ? w("stage.bound") : w(`seeking.${told.stage}`, { number: told.done, all: told.of });
-  return (
-    <p className="set-counting" role="status">
-      {isWorking ? text : ""}
-    </p>
+    <AsideSection
+      className="set-nudges"
+      title={w("nudges")}
+      ask={[w("seek"), w("seek-again")]}
+      why={w("nudges-why")}
+      told={
+        told === null ? w("stage.bound") : w(`seeking.${told.stage}`, { number: told.done, all: told.of })
+      }
+      aside={nudging}
+      isOld={isOld}
+      onBegin={() => nudger.begin(plan, inputsOf(doc))}
+      onCancel={nudger.cancel}
+    >
+      {found === null ? null : <Found list={found.value} isOld={isOld} currency={plan.kit.currency} />}
+    </AsideSection>
   );
 }
 

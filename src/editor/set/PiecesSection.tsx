@@ -2,7 +2,7 @@
 // typed here. A click on a head sorts, a second one the other way round.
 
 import { useMemo, useState } from "react";
-import type { NeededPiece } from "../../fill/optimise/pourNeeds.ts";
+import type { NeededPiece } from "../../fill/optimise/pourAdds.ts";
 import type { Kit } from "../../kit/kit.ts";
 import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
 import { formatChange, formatNumber } from "../words/numbers.ts";

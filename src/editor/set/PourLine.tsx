@@ -1,7 +1,7 @@
 // One pour of the table: its handle, what can be changed, what it adds to the set and of which pieces.
 
 import { type KeyboardEvent, useState } from "react";
-import type { PourNeed } from "../../fill/optimise/pourNeeds.ts";
+import type { PourAdds } from "../../fill/optimise/pourAdds.ts";
 import type { UnitDocument } from "../../plan/document.ts";
 import type { Pour } from "../../plan/project.ts";
 import { useEditorState, useSpeech } from "../live/useWorkbench.tsx";
@@ -19,7 +19,7 @@ import { useStep } from "./useStep.ts";
 export interface PourLineProps {
   readonly row: PourRow;
   readonly units: readonly UnitDocument[];
-  readonly need: PourNeed | null;
+  readonly need: PourAdds | null;
   readonly scale: BarScale;
   readonly isStale: boolean;
   readonly drag: RowDrag;

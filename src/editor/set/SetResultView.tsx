@@ -1,6 +1,6 @@
 // A set that was found: its cost against wall by wall, how sure it is the cheapest, what the cost is made of.
 
-import type { NeededPiece } from "../../fill/optimise/pourNeeds.ts";
+import type { NeededPiece } from "../../fill/optimise/pourAdds.ts";
 import type { PanelSet } from "../../fill/result.ts";
 import { useSpeech } from "../live/useWorkbench.tsx";
 import { formatChange, formatNumber } from "../words/numbers.ts";

@@ -3,7 +3,7 @@
 
 import { type Casting, castingsOf } from "../../fill/castings.ts";
 import { fillCasting } from "../../fill/fillProject.ts";
-import { type PourNeeds, pourNeeds } from "../../fill/optimise/pourNeeds.ts";
+import { type PoursAdd, pourAdds } from "../../fill/optimise/pourAdds.ts";
 import type { BillLine } from "../../fill/result.ts";
 import type { Union } from "../../geom/union.ts";
 import type { Project } from "../../plan/project.ts";
@@ -12,7 +12,7 @@ import type { WorkPlan } from "../over/workPlan.ts";
 type Bill = readonly BillLine[];
 
 /** Throws where a fill breaks down: a fault of the program. */
-export type Counter = (plan: WorkPlan) => PourNeeds;
+export type Counter = (plan: WorkPlan) => PoursAdd;
 
 export function createCounter(union: Union): Counter {
   let bills: ReadonlyMap<string, Bill> = new Map();
@@ -27,7 +27,7 @@ export function createCounter(union: Union): Counter {
       made.set(key, known ?? fillCasting(casting, { project, kit, union }).fill.bill);
     });
     bills = made;
-    return pourNeeds(
+    return pourAdds(
       project,
       kit,
       castings,

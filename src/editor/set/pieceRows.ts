@@ -3,7 +3,7 @@
 
 import { compareLines } from "../../fill/bill.ts";
 import { isConsumed } from "../../fill/dayNeeds.ts";
-import type { NeededPiece } from "../../fill/optimise/pourNeeds.ts";
+import type { NeededPiece } from "../../fill/optimise/pourAdds.ts";
 import type { SetPiece } from "../../fill/result.ts";
 import type { Family, Kit } from "../../kit/kit.ts";
 

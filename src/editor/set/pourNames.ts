@@ -1,6 +1,6 @@
 // What a pour is called in sentences, and how much it adds in all.
 
-import type { AddedPiece } from "../../fill/optimise/pourNeeds.ts";
+import type { AddedPiece } from "../../fill/optimise/pourAdds.ts";
 import type { Family } from "../../kit/kit.ts";
 import type { PourRow } from "./pourRows.ts";
 import type { SayOfSet } from "./useSetWords.ts";

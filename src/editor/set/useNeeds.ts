@@ -1,7 +1,7 @@
 // What every pour of the project on the screen adds to the set: counted beside the page, anew whenever the project changes.
 
 import { useEffect, useMemo, useState } from "react";
-import type { PourNeeds } from "../../fill/optimise/pourNeeds.ts";
+import type { PoursAdd } from "../../fill/optimise/pourAdds.ts";
 import { useEditorState } from "../live/useWorkbench.tsx";
 import { planInHand } from "../over/planInHand.ts";
 import type { WorkPlan } from "../over/workPlan.ts";
@@ -13,7 +13,7 @@ export interface Needs {
   /** Null where the kit cannot be read. */
   readonly plan: WorkPlan | null;
   /** The last count; null before the first. */
-  readonly counted: PourNeeds | null;
+  readonly counted: PoursAdd | null;
   /** What the last count is of: see `inputsOf`. Null without one. */
   readonly inputs: string | null;
   /** The count is of an earlier state; its own is on the way. */
@@ -24,7 +24,7 @@ export interface Needs {
 interface Answer {
   readonly of: WorkPlan | null;
   readonly inputs: string | null;
-  readonly counted: PourNeeds | null;
+  readonly counted: PoursAdd | null;
   readonly failure: string | null;
 }
 

@@ -19,12 +19,12 @@ interface Searches {
 }
 
 type Drawer = AsideWork<CurveTold, Curve, CurveInputs>;
-export type Drawing = Aside<CurveTold, Curve, CurveInputs>;
+type Drawing = Aside<CurveTold, Curve, CurveInputs>;
 
 const searches = new WeakMap<Workbench, Searches>();
 
 type Nudger = AsideWork<NudgeProgress, NudgeList, string>;
-export type Nudging = Aside<NudgeProgress, NudgeList, string>;
+type Nudging = Aside<NudgeProgress, NudgeList, string>;
 
 export function useNudger(): { readonly nudger: Nudger; readonly nudging: Nudging } {
   const { nudger } = searchesOf(useBench());

@@ -161,8 +161,8 @@ function* chosenSet(given: GivenSet, input: OptimiseInput): Generator<SetProgres
   const answer = yield* driven(used, input);
   const { status, proof, lacks } = answer;
   if (lacks === "widths") {
-    const any = yield* chosenSet({ ...given, mostWidths: null }, withoutBound(input));
-    return { used: any.used, answer: { ...any.answer, status, proof, lacks } };
+    const freer = yield* chosenSet({ ...given, mostWidths: null }, withoutBound(input));
+    return { used: freer.used, answer: { ...freer.answer, status, proof, lacks } };
   }
   if (status !== "infeasible") return { used, answer };
   const bought = yield* chosenSet({ ...given, buy: true }, withoutBound(input));

@@ -16,7 +16,7 @@ import {
   sortedRows,
   sumsOf,
 } from "../../../src/editor/set/pieceRows.ts";
-import type { NeededPiece } from "../../../src/fill/optimise/pourNeeds.ts";
+import type { NeededPiece } from "../../../src/fill/optimise/pourAdds.ts";
 import type { CurvePoint } from "../../../src/fill/optimise/tradeOff.ts";
 import type { PanelSet, SetPiece } from "../../../src/fill/result.ts";
 import { demoKit } from "../../../src/kit/demo.ts";

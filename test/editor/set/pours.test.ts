@@ -23,7 +23,7 @@ import {
 } from "../../../src/editor/set/pourEdits.ts";
 import { addedSums, barScale } from "../../../src/editor/set/pourNames.ts";
 import { pourRows, unpoured } from "../../../src/editor/set/pourRows.ts";
-import type { AddedPiece } from "../../../src/fill/optimise/pourNeeds.ts";
+import type { AddedPiece } from "../../../src/fill/optimise/pourAdds.ts";
 import { listed, type PlanDocument } from "../../../src/plan/document.ts";
 import { projectToDocument } from "../../../src/plan/documentProject.ts";
 import type { Edit } from "../../../src/plan/edit.ts";

@@ -1,26 +1,20 @@
 // The nudge list of a whole scheme: what it says a move saves is what choosing the set anew, from nothing, makes of it.
 
 import fc from "fast-check";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { findNudges, type NudgeProgress } from "../../../src/fill/nudge/findNudges.ts";
 import { type NudgeList, type SchemeNudge, writeNudges } from "../../../src/fill/nudge/nudgeList.ts";
 import { type ChosenSet, chooseSet } from "../../../src/fill/optimise/optimiseProject.ts";
 import type { FillDocument } from "../../../src/fill/result.ts";
-import { loadUnion } from "../../../src/geom/union.ts";
 import { demoKit } from "../../../src/kit/demo.ts";
 import type { Kit } from "../../../src/kit/kit.ts";
 import type { PlanDraft } from "../../../src/plan/document.ts";
 import { documentToProject, projectToDocument } from "../../../src/plan/documentProject.ts";
 import { applyEdit, type Edit } from "../../../src/plan/edit.ts";
 import type { Position, Pour, Project, Unit } from "../../../src/plan/project.ts";
-import { loadHighs } from "../../../src/solver/highs.ts";
+import { finished, solver, union } from "../../support/optimised.ts";
 import { sampleProject } from "../../support/samples.ts";
 
-// The machine may be busy with other things.
-vi.setConfig({ testTimeout: 180_000 });
-
-const union = await loadUnion();
-const solver = await loadHighs();
 /** The shipped kit with few widths, so that the search ends on small schemes: 250 and 400 for the zones of walls of 100. */
 const WIDTHS: readonly number[] = [600, 400, 250, 150];
 const kit: Kit = {
@@ -28,12 +22,6 @@ const kit: Kit = {
   pieces: demoKit.pieces.filter((piece) => piece.family !== "wall-panel" || WIDTHS.includes(piece.width)),
 };
 const bare = { openings: [], slabs: [], slabOpenings: [], services: [], controlLines: [], pinned: [] };
-
-function finished<T>(work: Generator<unknown, T>): T {
-  let step = work.next();
-  while (step.done !== true) step = work.next();
-  return step.value;
-}
 
 function chosenOf(project: Project): ChosenSet {
   return finished(chooseSet({ project, kit, union, solver }));

@@ -1,26 +1,17 @@
 // What the document says the choice changed, held to the two fills themselves and to amounts counted anew.
 
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { fillProject } from "../../../src/fill/fillProject.ts";
-import { optimiseProject } from "../../../src/fill/optimise/optimiseProject.ts";
 import type { FillDocument, FilledFace } from "../../../src/fill/result.ts";
 import type { IntervalChange, SetChanges } from "../../../src/fill/setChanges.ts";
 import { writeFillDocument } from "../../../src/fill/writeFill.ts";
-import { loadUnion } from "../../../src/geom/union.ts";
 import type { Kit } from "../../../src/kit/kit.ts";
-import { resolveKit } from "../../../src/kit/resolve.ts";
 import type { Project } from "../../../src/plan/project.ts";
 import { readProject } from "../../../src/plan/read.ts";
-import { loadHighs } from "../../../src/solver/highs.ts";
+import { kitOf, optimised, union } from "../../support/optimised.ts";
 import { sampleProject } from "../../support/samples.ts";
 import { readInstance } from "../../support/setInstance.ts";
 import { drawnInstance } from "../../support/setProject.ts";
-
-// The machine may be busy with other things.
-vi.setConfig({ testTimeout: 180_000 });
-
-const union = await loadUnion();
-const solver = await loadHighs();
 
 interface Told {
   readonly project: Project;
@@ -31,13 +22,8 @@ interface Told {
 }
 
 function told(project: Project): Told {
-  const answer = resolveKit(project.kit);
-  if (answer.status !== "ok") throw new Error(JSON.stringify(answer));
-  const { kit } = answer;
-  const work = optimiseProject({ project, kit, union, solver, proofSteps: 500 });
-  let step = work.next();
-  while (step.done !== true) step = work.next();
-  const after = step.value;
+  const kit = kitOf(project);
+  const after = optimised(project, { proofSteps: 500 });
   return { project, kit, before: fillProject(project, kit, union), after, changes: after.set!.changes! };
 }
 

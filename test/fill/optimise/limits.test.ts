@@ -1,39 +1,17 @@
 // What the limits of a project do to the choice of its set, and what is said where they cannot be kept.
 
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { keepSet } from "../../../src/fill/keepSet.ts";
-import { optimiseProject } from "../../../src/fill/optimise/optimiseProject.ts";
 import type { FillDocument } from "../../../src/fill/result.ts";
-import { loadUnion } from "../../../src/geom/union.ts";
-import { resolveKit } from "../../../src/kit/resolve.ts";
 import type { Limits, Project } from "../../../src/plan/project.ts";
 import { readProject } from "../../../src/plan/read.ts";
 import { problemText } from "../../../src/sheet/problemText.ts";
-import { loadHighs } from "../../../src/solver/highs.ts";
+import { kitOf, optimised, union } from "../../support/optimised.ts";
 import { filled, sampleProject } from "../../support/samples.ts";
 import { expectTrueSet } from "../../support/setClaims.ts";
 import { instanceProblem, readInstance } from "../../support/setInstance.ts";
 import { leastCost } from "../../support/setOracle.ts";
 import { drawnInstance } from "../../support/setProject.ts";
-
-// The machine may be busy with other things.
-vi.setConfig({ testTimeout: 180_000 });
-
-const union = await loadUnion();
-const solver = await loadHighs();
-
-function kitOf(project: Project) {
-  const answer = resolveKit(project.kit);
-  if (answer.status !== "ok") throw new Error(JSON.stringify(answer));
-  return answer.kit;
-}
-
-function optimised(project: Project): FillDocument {
-  const work = optimiseProject({ project, kit: kitOf(project), union, solver });
-  let step = work.next();
-  while (step.done !== true) step = work.next();
-  return step.value;
-}
 
 function drawn(name: string, limits: Partial<Limits>): Project {
   const read = readProject(JSON.stringify({ ...drawnInstance(readInstance(name)), limits }));

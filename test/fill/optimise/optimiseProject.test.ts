@@ -1,41 +1,16 @@
 // The set of a whole project: the fill follows the choice, and what the document says is what stands in it.
 
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { fillProject } from "../../../src/fill/fillProject.ts";
-import {
-  type OptimiseInput,
-  optimiseProject,
-  type SoFar,
-} from "../../../src/fill/optimise/optimiseProject.ts";
+import { optimiseProject, type SoFar } from "../../../src/fill/optimise/optimiseProject.ts";
 import { writeFillDocument } from "../../../src/fill/writeFill.ts";
-import { loadUnion } from "../../../src/geom/union.ts";
-import { resolveKit } from "../../../src/kit/resolve.ts";
 import type { Project } from "../../../src/plan/project.ts";
 import { readProject } from "../../../src/plan/read.ts";
-import { loadHighs } from "../../../src/solver/highs.ts";
+import { kitOf, optimised, solver, union } from "../../support/optimised.ts";
 import { sampleProject } from "../../support/samples.ts";
 import { expectTrueSet } from "../../support/setClaims.ts";
 import { readInstance } from "../../support/setInstance.ts";
 import { drawnInstance } from "../../support/setProject.ts";
-
-// The machine may be busy with other things.
-vi.setConfig({ testTimeout: 180_000 });
-
-const union = await loadUnion();
-const solver = await loadHighs();
-
-function kitOf(project: Project) {
-  const answer = resolveKit(project.kit);
-  if (answer.status !== "ok") throw new Error(JSON.stringify(answer));
-  return answer.kit;
-}
-
-function optimised(project: Project, options: Partial<OptimiseInput> = {}) {
-  const work = optimiseProject({ project, kit: kitOf(project), union, solver, ...options });
-  let step = work.next();
-  while (step.done !== true) step = work.next();
-  return step.value;
-}
 
 function drawn(name: string, change: object = {}): Project {
   const read = readProject(JSON.stringify({ ...drawnInstance(readInstance(name)), ...change }));

@@ -1,30 +1,16 @@
 // The two curves of a set, point by point against enumeration.
 
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { type TradeOffInput, tradeOff, withFewer } from "../../../src/fill/optimise/tradeOff.ts";
 import { writeCurve } from "../../../src/fill/writeCurve.ts";
-import { loadUnion } from "../../../src/geom/union.ts";
-import { resolveKit } from "../../../src/kit/resolve.ts";
 import type { Project } from "../../../src/plan/project.ts";
 import { readProject } from "../../../src/plan/read.ts";
-import { loadHighs } from "../../../src/solver/highs.ts";
+import { kitOf, solver, union } from "../../support/optimised.ts";
 import { sampleProject } from "../../support/samples.ts";
 import { expectTrueSet } from "../../support/setClaims.ts";
 import { instanceProblem, readInstance } from "../../support/setInstance.ts";
 import { leastCost, leastCostOfFew } from "../../support/setOracle.ts";
 import { drawnInstance } from "../../support/setProject.ts";
-
-// The machine may be busy with other things.
-vi.setConfig({ testTimeout: 180_000 });
-
-const union = await loadUnion();
-const solver = await loadHighs();
-
-function kitOf(project: Project) {
-  const answer = resolveKit(project.kit);
-  if (answer.status !== "ok") throw new Error(JSON.stringify(answer));
-  return answer.kit;
-}
 
 function curves(project: Project, options: Partial<TradeOffInput> = {}) {
   const work = tradeOff({ project, kit: kitOf(project), union, solver, ...options });

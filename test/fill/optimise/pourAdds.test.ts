@@ -3,7 +3,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { castingsOf, pourDays } from "../../../src/fill/castings.ts";
-import { type PourNeeds, pourNeeds } from "../../../src/fill/optimise/pourNeeds.ts";
+import { type PoursAdd, pourAdds } from "../../../src/fill/optimise/pourAdds.ts";
 import type { BillLine } from "../../../src/fill/result.ts";
 import type { Kit } from "../../../src/kit/kit.ts";
 import { parseKit } from "../../../src/kit/parse.ts";
@@ -66,9 +66,9 @@ function bill(counts: Counts): readonly BillLine[] {
   }));
 }
 
-function needsOf(project: Project, units: Readonly<Record<string, Counts>>): PourNeeds {
+function needsOf(project: Project, units: Readonly<Record<string, Counts>>): PoursAdd {
   const castings = castingsOf(project);
-  return pourNeeds(
+  return pourAdds(
     project,
     KIT,
     castings,

@@ -22,7 +22,7 @@ export type AddedPiece = Pick<SetPiece, "code" | "family"> & {
   readonly price: number | null;
 };
 
-export interface PourNeed {
+export interface PourAdds {
   /** Its id; null where the project lists no pours and each unit is one. */
   readonly pour: string | null;
   readonly unit: string;
@@ -33,9 +33,9 @@ export interface PourNeed {
 /** What is needed of a piece over all pours. */
 export type NeededPiece = Omit<SetPiece, "toBuy">;
 
-export interface PourNeeds {
+export interface PoursAdd {
   /** In working order. */
-  readonly pours: readonly PourNeed[];
+  readonly pours: readonly PourAdds[];
   /** The set, in the order of bills. */
   readonly pieces: readonly NeededPiece[];
 }
@@ -45,16 +45,16 @@ export interface PourNeeds {
  *
  * @param bills - of each casting, in the order of `castings`
  */
-export function pourNeeds(
+export function pourAdds(
   project: Project,
   kit: Kit,
   castings: readonly Casting[],
   bills: readonly (readonly BillLine[])[],
-): PourNeeds {
+): PoursAdd {
   const pieces = new Map(kit.pieces.map((piece) => [piece.code, piece]));
   const swap = codeSwap(kit);
   const growing = growingSet(pieceFinder(kit));
-  const pours = placedPours(project, castings).map(({ pour, unit, casting, mirror, day }): PourNeed => {
+  const pours = placedPours(project, castings).map(({ pour, unit, casting, mirror, day }): PourAdds => {
     const adds: AddedPiece[] = [];
     for (const line of bills[casting]!) {
       const code = mirror ? swap(line.code) : line.code;
